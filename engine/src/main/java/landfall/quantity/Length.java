@@ -1,0 +1,49 @@
+package landfall.quantity;
+
+/** A length. Held in millimetres, the unit of the standards we compute by; the inch is exact. */
+public record Length(double mm) implements Comparable<Length> {
+    /** Exact by definition of the international inch (1959). */
+    public static final double MM_PER_INCH = 25.4;
+
+    public static final Length ZERO = new Length(0);
+
+    public Length {
+        if (!Double.isFinite(mm)) {
+            throw new IllegalArgumentException("length is not a finite number: " + mm);
+        }
+    }
+
+    public static Length ofMm(double mm) {
+        return new Length(mm);
+    }
+
+    public static Length ofInch(double inch) {
+        return new Length(inch * MM_PER_INCH);
+    }
+
+    public double inch() {
+        return mm / MM_PER_INCH;
+    }
+
+    public Length plus(Length other) {
+        return new Length(mm + other.mm);
+    }
+
+    public Length minus(Length other) {
+        return new Length(mm - other.mm);
+    }
+
+    public Length times(double factor) {
+        return new Length(mm * factor);
+    }
+
+    /** The ratio of two lengths, a pure number. */
+    public double over(Length other) {
+        return mm / other.mm;
+    }
+
+    @Override
+    public int compareTo(Length other) {
+        return Double.compare(mm, other.mm);
+    }
+}

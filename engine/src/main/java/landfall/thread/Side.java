@@ -1,0 +1,7 @@
+package landfall.thread;
+
+/** Which of the two mating threads. */
+public enum Side {
+    EXTERNAL,
+    INTERNAL
+}

@@ -1,0 +1,39 @@
+package landfall.working;
+
+/**
+ * One printed formula.
+ *
+ * <p>The formula is written with the symbols of the steps before it: {@code + - * / ^ ( )}, {@code pi}, and the
+ * functions {@code sin cos tan asin acos atan sqrt min max floor abs} (angles in degrees), {@code if(c, a, b)} with
+ * {@code < <= > >=}. A step that is not computed here has the formula {@link #GIVEN} or {@link #TABLE}.
+ *
+ * @param symbol short name, unique in one answer
+ * @param formula as printed
+ * @param unit {@code mm}, {@code deg}, {@code 1}, {@code mm/rad}, {@code N·m}, {@code N/mm²}, {@code m/min}, ..
+ * @param source where it comes from
+ * @param trust how far it is to be trusted
+ * @param means what the figure is, in a few words
+ */
+public record Rule(String symbol, String formula, String unit, Source source, Trust trust, String means) {
+    /** Formula of a figure that the person gave. */
+    public static final String GIVEN = "given";
+    /** Formula of a figure that a table gave. */
+    public static final String TABLE = "table";
+
+    static final Source THE_PERSON = Source.of("given", "");
+
+    /** A figure that the person gave: recorded so that the formulas after it can be checked by hand. */
+    public static Rule given(String symbol, String unit, String means) {
+        return new Rule(symbol, GIVEN, unit, THE_PERSON, Trust.MEASURED, means);
+    }
+
+    /** A figure read from a table. */
+    public static Rule table(String symbol, String unit, Source source, Trust trust, String means) {
+        return new Rule(symbol, TABLE, unit, source, trust, means);
+    }
+
+    /** Whether the formula can be evaluated from the steps before it. */
+    public boolean isComputed() {
+        return !formula.equals(GIVEN) && !formula.equals(TABLE);
+    }
+}
