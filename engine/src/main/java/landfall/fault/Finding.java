@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.fault;
 
 /** What is wrong with one field: what it is, what was given, why that cannot be, and how to mend it. */

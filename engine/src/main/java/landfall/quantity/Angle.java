@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.quantity;
 
 /** A plane angle. Held in degrees, as people enter it and as fixtures are graduated. */

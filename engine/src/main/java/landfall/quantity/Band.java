@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.quantity;
 
 /** An estimate: the expected figure between a low and a high one, all in one unit that the context names. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.quantity;
 
 /** A force. Held in newtons; the pound-force is 0.45359237 kg times 9.80665 m/s2, both exact. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.quantity;
 
 /** A length. Held in millimetres, the unit of the standards we compute by; the inch is exact. */

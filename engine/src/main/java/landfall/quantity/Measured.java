@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.quantity;
 
 /** A measured length with its expanded uncertainty (95 %), so that a verdict cannot forget it. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.quantity;
 
 import java.math.BigDecimal;
@@ -10,7 +11,8 @@ import java.math.RoundingMode;
  * So a figure is first read back as the shortest decimal that names it to 12 significant digits, then rounded.
  */
 public final class Rounding {
-    private static final java.math.MathContext DECIMAL_OF_A_DOUBLE = new java.math.MathContext(12, RoundingMode.HALF_EVEN);
+    private static final java.math.MathContext DECIMAL_OF_A_DOUBLE =
+            new java.math.MathContext(12, RoundingMode.HALF_EVEN);
 
     private Rounding() {}
 

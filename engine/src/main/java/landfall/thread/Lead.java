@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.thread;
 
 import landfall.fault.OutOfRange;
@@ -10,7 +11,8 @@ public record Lead(Length pitch, int starts) {
             throw new OutOfRange("pitch", pitch.mm() + " mm", "more than 0", "give the distance from crest to crest");
         }
         if (starts < 1) {
-            throw new OutOfRange("starts", Integer.toString(starts), "1 or more", "count the starts at the thread's end");
+            throw new OutOfRange(
+                    "starts", Integer.toString(starts), "1 or more", "count the starts at the thread's end");
         }
     }
 

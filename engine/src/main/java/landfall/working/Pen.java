@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.working;
 
 /** Notes each step of a computation where it is made. */

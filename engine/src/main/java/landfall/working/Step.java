@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.working;
 
 /** One figure with the rule that made it. */

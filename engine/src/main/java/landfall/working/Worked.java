@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.working;
 
 import java.util.List;
@@ -23,7 +24,8 @@ public final class Worked<T> {
 
     public List<Step> steps() {
         Recorded pen = new Recorded();
-        computation.apply(pen);
+        // the value is held already; this run is for its steps
+        T unused = computation.apply(pen);
         return pen.steps();
     }
 }
