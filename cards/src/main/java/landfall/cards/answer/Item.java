@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.cards.answer;
+
+import java.util.List;
+import landfall.quantity.Angle;
+import landfall.quantity.Length;
+import landfall.working.Rule;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One entry of an answer, under the key that programs read. Values are held in the metric unit of their {@link Unit};
+ * the printer chooses what is shown. Every figure names the rule that made it, and the document holds its step.
+ */
+public sealed interface Item {
+    String key();
+
+    /** A value and the rule that made it. */
+    record Point(double value, Rule rule) {
+        public static Point of(Length length, Rule rule) {
+            return new Point(length.mm(), rule);
+        }
+    }
+
+    record Figure(String key, double value, Unit unit, Rule rule) implements Item {
+        public static Figure of(String key, Length length, Rule rule) {
+            return new Figure(key, length.mm(), Unit.LENGTH, rule);
+        }
+
+        public static Figure of(String key, Angle angle, Rule rule) {
+            return new Figure(key, angle.deg(), Unit.ANGLE, rule);
+        }
+
+        public Point point() {
+            return new Point(value, rule);
+        }
+    }
+
+    /** Limits; an end that is left open is null. */
+    record Range(String key, @Nullable Point min, @Nullable Point max, Unit unit) implements Item {}
+
+    /** An estimate. */
+    record BandFigure(String key, Point low, Point expected, Point high, Unit unit) implements Item {}
+
+    record Text(String key, String text) implements Item {}
+
+    record Flag(String key, boolean yes) implements Item {}
+
+    record Count(String key, int count) implements Item {}
+
+    record Group(String key, List<Item> items) implements Item {
+        public Group {
+            items = List.copyOf(items);
+        }
+
+        public static Group of(String key, Item... items) {
+            return new Group(key, List.of(items));
+        }
+    }
+
+    /** A table: groups of the same shape; their own keys are not printed. */
+    record Rows(String key, List<Group> rows) implements Item {
+        public Rows {
+            rows = List.copyOf(rows);
+        }
+    }
+
+    /** Sentences in order. */
+    record Lines(String key, List<String> lines) implements Item {
+        public Lines {
+            lines = List.copyOf(lines);
+        }
+    }
+}

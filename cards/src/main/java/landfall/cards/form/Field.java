@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.cards.form;
+
+import landfall.cards.words.Words;
+
+/**
+ * One thing that a person can give.
+ *
+ * @param path where it stands in a card, and what it is called on the command line and in an address:
+ *     {@code flutes.count}
+ * @param example a text that is accepted
+ */
+public record Field<T>(String path, Kind<T> kind, boolean required, String example) {
+    public static <T> Field<T> needed(String path, Kind<T> kind, String example) {
+        return new Field<>(path, kind, true, example);
+    }
+
+    public static <T> Field<T> optional(String path, Kind<T> kind, String example) {
+        return new Field<>(path, kind, false, example);
+    }
+
+    /** What it is, in a few words. */
+    public String means() {
+        return Words.of("field." + path);
+    }
+}

@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.cards.form;
+
+import java.util.Map;
+import landfall.fault.Answer;
+import landfall.quantity.UnitSystem;
+
+/**
+ * What a field can hold: how its text is read, how a program is told about it, how a person is.
+ *
+ * @param <T> what the text becomes
+ * @param words what belongs here, such as {@code a length: 11.5 mm, 27/64, .4375, 6 thou}
+ * @param reading the reader; the field of its findings is put in by the form
+ * @param schema the JSON-schema fragment of a value
+ */
+public record Kind<T>(String words, Reading<T> reading, Map<String, Object> schema) {
+    /** Reads a text; a bare decimal takes the system given. */
+    @FunctionalInterface
+    public interface Reading<T> {
+        Answer<T> read(String text, UnitSystem bare);
+    }
+
+    /** Another kind made of this one's values. */
+    public <U> Kind<U> then(java.util.function.Function<T, Answer<U>> next) {
+        return new Kind<>(words, (text, bare) -> reading.read(text, bare).then(next), schema);
+    }
+
+    Answer<T> read(String field, String text, UnitSystem bare) {
+        Answer<T> answer = reading.read(text, bare);
+        return answer instanceof Answer.Refused<T> refused
+                ? Answer.refused(refused.findings().stream()
+                        .map(found -> new landfall.fault.Finding(field, found.given(), found.why(), found.mend()))
+                        .toList())
+                : answer;
+    }
+}
