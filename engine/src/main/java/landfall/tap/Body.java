@@ -1,0 +1,18 @@
+package landfall.tap;
+
+import landfall.quantity.Length;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The tap's body.
+ *
+ * @param threadLength of full thread and chamfer together
+ * @param backTaper loss of pitch diameter towards the shank, length on diameter per length; null when not measured
+ */
+public record Body(
+        @Nullable Length threadLength,
+        @Nullable Length overallLength,
+        @Nullable Length shank,
+        @Nullable Double backTaper) {
+    public static final Body UNKNOWN = new Body(null, null, null, null);
+}
