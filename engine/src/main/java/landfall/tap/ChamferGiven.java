@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.tap;
 
 import landfall.fault.OutOfRange;
@@ -14,7 +15,10 @@ import org.jspecify.annotations.Nullable;
  * The chamfer as it was measured: two of angle, point diameter and threads; the third follows from
  * tan κ = (d − d_p)/(2·n·P), with d the basic major diameter.
  */
-public record ChamferGiven(@Nullable Angle angle, @Nullable Length pointDiameter, @Nullable Double threads) {
+public record ChamferGiven(
+        @Nullable Angle angle,
+        @Nullable Length pointDiameter,
+        @Nullable Double threads) {
     static final Source GEOMETRY = Source.of("derived", "docs/methods/chamfer-relief.md");
     static final Rule MAJOR = Rule.given("d", "mm", "basic major diameter");
     static final Rule PITCH = Rule.given("P", "mm", "pitch");

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.tap;
 
 /** What cuts: flutes, lands, chamfer, and the relief of the thread behind the edge. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.tap;
 
 import landfall.quantity.Angle;
@@ -11,6 +12,9 @@ import org.jspecify.annotations.Nullable;
  * @param radius of the flute's arc
  * @param rake radial rake of the face at the basic major diameter
  */
-public record FluteForm(@Nullable Length core, @Nullable Length radius, @Nullable Angle rake) {
+public record FluteForm(
+        @Nullable Length core,
+        @Nullable Length radius,
+        @Nullable Angle rake) {
     public static final FluteForm UNKNOWN = new FluteForm(null, null, null);
 }

@@ -1,8 +1,8 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.tap;
 
 import landfall.fault.OutOfRange;
 import landfall.quantity.Angle;
-import landfall.quantity.Length;
 
 /**
  * The flutes.

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.tap;
 
 import landfall.fault.OutOfRange;
@@ -20,8 +21,8 @@ public sealed interface Land permits Land.Arc, Land.Chord, Land.Span, Land.LeftB
     Rule CORE = Rule.given("d_core", "mm", "core diameter");
     Rule FLUTE_RADIUS = Rule.given("r_f", "mm", "radius of the flute");
     Rule FLUTE_COUNT = Rule.given("N", "1", "flutes");
-    Rule FLUTE_CENTRE =
-            new Rule("c_f", "d_core/2 + r_f", "mm", GEOMETRY, Trust.DERIVED, "distance of the flute's centre from the axis");
+    Rule FLUTE_CENTRE = new Rule(
+            "c_f", "d_core/2 + r_f", "mm", GEOMETRY, Trust.DERIVED, "distance of the flute's centre from the axis");
     Rule FLUTE_GAP = new Rule(
             "γ",
             "2*acos((d^2/4 + c_f^2 - r_f^2)/(d*c_f))",
@@ -77,7 +78,10 @@ public sealed interface Land permits Land.Arc, Land.Chord, Land.Span, Land.LeftB
             Length radius = flutes.form().radius();
             if (core == null || radius == null) {
                 throw new OutOfRange(
-                        "land", "left out", "given, or the flute's core and radius instead", "measure the land's width");
+                        "land",
+                        "left out",
+                        "given, or the flute's core and radius instead",
+                        "measure the land's width");
             }
             double d = pen.write(MAJOR, major.mm());
             double coreMm = pen.write(CORE, core.mm());
@@ -108,7 +112,8 @@ public sealed interface Land permits Land.Arc, Land.Chord, Land.Span, Land.LeftB
         return new OutOfRange(
                 field,
                 given,
-                "such that a land and a flute fit in 360/%d = %.1f deg".formatted(flutes.count(), flutes.division().deg()),
+                "such that a land and a flute fit in 360/%d = %.1f deg"
+                        .formatted(flutes.count(), flutes.division().deg()),
                 "measure one land from its cutting edge to its heel");
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.tap;
 
 /** What the tap is made of, as far as the wheel must know. */
