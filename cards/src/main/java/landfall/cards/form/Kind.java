@@ -2,7 +2,9 @@
 package landfall.cards.form;
 
 import java.util.Map;
+import java.util.function.Function;
 import landfall.fault.Answer;
+import landfall.fault.Finding;
 import landfall.quantity.UnitSystem;
 
 /**
@@ -21,7 +23,7 @@ public record Kind<T>(String words, Reading<T> reading, Map<String, Object> sche
     }
 
     /** Another kind made of this one's values. */
-    public <U> Kind<U> then(java.util.function.Function<T, Answer<U>> next) {
+    public <U> Kind<U> then(Function<T, Answer<U>> next) {
         return new Kind<>(words, (text, bare) -> reading.read(text, bare).then(next), schema);
     }
 
@@ -29,7 +31,8 @@ public record Kind<T>(String words, Reading<T> reading, Map<String, Object> sche
         Answer<T> answer = reading.read(text, bare);
         return answer instanceof Answer.Refused<T> refused
                 ? Answer.refused(refused.findings().stream()
-                        .map(found -> new landfall.fault.Finding(field, found.given(), found.why(), found.mend()))
+                        .map(found -> new Finding(
+                                field, found.given().isEmpty() ? text : found.given(), found.why(), found.mend()))
                         .toList())
                 : answer;
     }
