@@ -1,0 +1,129 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.cards.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import landfall.cards.words.Words;
+import landfall.quantity.UnitSystem;
+
+/** A table of an answer in plain text: one line a row where it fits, one block a row where it does not. */
+final class TextTable {
+    private static final String GAP = "  ";
+
+    private final String path;
+    private final UnitSystem units;
+
+    TextTable(String path, UnitSystem units) {
+        this.path = path;
+        this.units = units;
+    }
+
+    List<String> lines(Item.Rows table, int indent) {
+        if (table.rows().isEmpty()) {
+            return List.of();
+        }
+        List<Item> shape = table.rows().get(0).items();
+        List<List<String>> columns = new ArrayList<>();
+        for (int i = 0; i < shape.size(); i++) {
+            columns.add(column(table, i));
+        }
+        int width = indent + GAP.length() * (columns.size() - 1);
+        for (List<String> column : columns) {
+            width += widest(column);
+        }
+        return width <= Lay.WIDTH ? side(columns, indent) : blocks(columns, indent);
+    }
+
+    /** Head, unit, cells. */
+    private List<String> column(Item.Rows table, int i) {
+        Item first = table.rows().get(0).items().get(i);
+        List<String> column = new ArrayList<>();
+        column.add(Words.of(path + "." + first.key()));
+        column.add(sign(first));
+        for (Item.Group row : table.rows()) {
+            column.add(i < row.items().size() ? cell(row.items().get(i)) : "");
+        }
+        return column;
+    }
+
+    private String sign(Item item) {
+        if (item instanceof Item.Figure figure) {
+            return shown(figure.unit());
+        }
+        if (item instanceof Item.BandFigure band) {
+            return shown(band.unit());
+        }
+        return item instanceof Item.Range range ? shown(range.unit()) : "";
+    }
+
+    private String shown(Unit unit) {
+        return unit == Unit.PURE ? "" : unit.sign(units);
+    }
+
+    String cell(Item item) {
+        if (item instanceof Item.Figure figure) {
+            return figure(figure.value(), figure.unit());
+        } else if (item instanceof Item.BandFigure band) {
+            return figure(band.low().value(), band.unit()) + " to "
+                    + figure(band.high().value(), band.unit());
+        } else if (item instanceof Item.Range range) {
+            return (range.min() == null ? "" : figure(range.min().value(), range.unit())) + " to "
+                    + (range.max() == null ? "" : figure(range.max().value(), range.unit()));
+        } else if (item instanceof Item.Text text) {
+            return text.text();
+        } else if (item instanceof Item.Flag flag) {
+            return Words.of(flag.yes() ? "text.yes" : "text.no");
+        } else if (item instanceof Item.Count count) {
+            return Integer.toString(count.count());
+        } else if (item instanceof Item.Lines lines) {
+            return String.join("; ", lines.lines());
+        }
+        throw new IllegalStateException("a table inside a table: " + path + "." + item.key());
+    }
+
+    private String figure(double value, Unit unit) {
+        return Lay.figure(unit.in(units, value), unit.places(units));
+    }
+
+    private static int widest(List<String> column) {
+        return column.stream().mapToInt(Lay::columns).max().orElse(0);
+    }
+
+    private static List<String> side(List<List<String>> columns, int indent) {
+        List<String> lines = new ArrayList<>();
+        boolean noUnits = columns.stream().allMatch(column -> column.get(1).isEmpty());
+        for (int row = 0; row < columns.get(0).size(); row++) {
+            if (row == 1 && noUnits) {
+                continue;
+            }
+            StringBuilder line = new StringBuilder(" ".repeat(indent));
+            for (List<String> column : columns) {
+                boolean number =
+                        column.subList(2, column.size()).stream().allMatch(c -> c.matches("-?[\\d.]+( to -?[\\d.]+)?"));
+                String cell = column.get(row);
+                line.append(number ? Lay.padLeft(cell, widest(column)) : Lay.pad(cell, widest(column)))
+                        .append(GAP);
+            }
+            lines.add(line.toString().stripTrailing());
+        }
+        return lines;
+    }
+
+    private static List<String> blocks(List<List<String>> columns, int indent) {
+        List<String> lines = new ArrayList<>();
+        int label = 0;
+        for (List<String> column : columns) {
+            label = Math.max(label, Lay.columns(column.get(0)));
+        }
+        for (int row = 2; row < columns.get(0).size(); row++) {
+            for (int i = 0; i < columns.size(); i++) {
+                List<String> column = columns.get(i);
+                String head = " ".repeat(indent) + (i == 0 ? "- " : "  ") + column.get(0);
+                if (!column.get(row).isEmpty()) {
+                    lines.addAll(Lay.wrap(head, indent + 2 + label + 2, column.get(row) + " " + column.get(1)));
+                }
+            }
+        }
+        return lines;
+    }
+}
