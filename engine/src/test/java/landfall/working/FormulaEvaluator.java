@@ -3,7 +3,7 @@ package landfall.working;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Reads a printed formula and works it out, as a learner would with a pocket calculator. Knows nothing of the code that
@@ -28,17 +28,23 @@ final class FormulaEvaluator {
         }
     }
 
+    /** What each symbol stands for; null for one that nobody gave. */
+    interface Symbols {
+        @Nullable
+        Double of(String symbol);
+    }
+
     private final String formula;
-    private final Map<String, Double> symbols;
+    private final Symbols symbols;
     private int at;
 
-    private FormulaEvaluator(String formula, Map<String, Double> symbols) {
+    private FormulaEvaluator(String formula, Symbols symbols) {
         this.formula = formula;
         this.symbols = symbols;
     }
 
     /** The figure that the formula gives with these symbols. Angles in degrees. */
-    static double evaluate(String formula, Map<String, Double> symbols) {
+    static double evaluate(String formula, Symbols symbols) {
         FormulaEvaluator reader = new FormulaEvaluator(formula, symbols);
         double value = reader.comparison();
         reader.blanks();
@@ -160,7 +166,7 @@ final class FormulaEvaluator {
         if (name.equals("pi")) {
             return Math.PI;
         }
-        Double value = symbols.get(name);
+        Double value = symbols.of(name);
         if (value == null) {
             throw unreadable(from, "no step before it has the symbol " + name);
         }

@@ -63,7 +63,7 @@ class FormulaEvaluatorTest {
                 "round(0.00015, 0.0001) | 0.0002",
             })
     void worksOutAsByHand(String formula, double expected) {
-        assertThat(FormulaEvaluator.evaluate(formula, SYMBOLS)).isCloseTo(expected, within(1e-12));
+        assertThat(FormulaEvaluator.evaluate(formula, SYMBOLS::get)).isCloseTo(expected, within(1e-12));
     }
 
     @ParameterizedTest(name = "{0}")
@@ -81,7 +81,7 @@ class FormulaEvaluatorTest {
                 "if(d, P) | formula 'if(d, P)' at place 1: function if takes 3, not 2",
             })
     void whatCannotBeReadIsNamedWithItsPlace(String formula, String message) {
-        assertThatThrownBy(() -> FormulaEvaluator.evaluate(formula, SYMBOLS))
+        assertThatThrownBy(() -> FormulaEvaluator.evaluate(formula, SYMBOLS::get))
                 .isInstanceOf(FormulaEvaluator.Unreadable.class)
                 .hasMessage(message);
     }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /**
@@ -25,6 +26,19 @@ public final class WorkingCheck {
         if (!wrong.isEmpty()) {
             throw new AssertionError(
                     wrong.size() + " of " + steps.size() + " steps do not hold:\n  " + String.join("\n  ", wrong));
+        }
+    }
+
+    /** What hinders reading a rule's formula, whatever the figures; empty when nothing does. */
+    public static Optional<String> unreadable(Rule rule) {
+        if (!rule.isComputed()) {
+            return Optional.empty();
+        }
+        try {
+            FormulaEvaluator.evaluate(rule.formula(), symbol -> 1.0);
+            return Optional.empty();
+        } catch (FormulaEvaluator.Unreadable e) {
+            return Optional.of(String.valueOf(e.getMessage()));
         }
     }
 
@@ -52,7 +66,7 @@ public final class WorkingCheck {
     private static void compare(Step step, Map<String, Double> before, List<String> wrong) {
         double worked;
         try {
-            worked = FormulaEvaluator.evaluate(step.rule().formula(), before);
+            worked = FormulaEvaluator.evaluate(step.rule().formula(), before::get);
         } catch (FormulaEvaluator.Unreadable e) {
             wrong.add(step.symbol() + ": " + e.getMessage());
             return;
