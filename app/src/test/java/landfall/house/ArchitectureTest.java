@@ -13,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -44,7 +45,7 @@ class ArchitectureTest {
     @Test
     void packagesUseOnlyWhatTheTableAllows() {
         Map<String, Set<String>> table = packageTable();
-        Set<String> wrong = new TreeSet<>();
+        Map<String, String> wrong = new TreeMap<>();
         for (JavaClass type : House.classes()) {
             String from = shortName(type.getPackageName());
             Set<String> allowed = closure(from, table);
@@ -53,7 +54,7 @@ class ArchitectureTest {
                         use.getTargetClass().getBaseComponentType().getPackageName();
                 String to = shortName(targetPackage);
                 if (targetPackage.startsWith(ROOT_PACKAGE) && !to.equals(from) && !allowed.contains(to)) {
-                    wrong.add(from + " may not use " + to + ": " + use.getDescription());
+                    wrong.putIfAbsent(from + " may not use " + to, use.getDescription());
                 }
             }
         }

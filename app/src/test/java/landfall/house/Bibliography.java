@@ -4,6 +4,7 @@ package landfall.house;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -21,8 +22,8 @@ final class Bibliography {
         }
     }
 
-    private static final Pattern ENTRY = Pattern.compile("(?ms)^@(\\w+)\\{([^,\\s]+),(.*?)^\\}");
-    private static final Pattern FIELD = Pattern.compile("(?ms)^\\s*(\\w+)\\s*=\\s*\\{(.*?)\\},?\\s*$");
+    private static final Pattern HEAD = Pattern.compile("(?m)^@\\w+\\{([^,\\s]+),");
+    private static final Pattern FIELD = Pattern.compile("(\\w+)\\s*=\\s*\\{");
 
     private final List<Entry> entries = new ArrayList<>();
 
@@ -30,18 +31,40 @@ final class Bibliography {
 
     static Bibliography ofTheProject() {
         Bibliography bibliography = new Bibliography();
-        Matcher entry = ENTRY.matcher(House.text(House.root().resolve("sources.bib")));
-        while (entry.find()) {
-            Map<String, String> fields = new LinkedHashMap<>();
-            Matcher field = FIELD.matcher(entry.group(3));
-            while (field.find()) {
-                fields.put(
-                        field.group(1).toLowerCase(java.util.Locale.ROOT),
-                        field.group(2).strip());
-            }
-            bibliography.entries.add(new Entry(entry.group(2), fields));
+        String text = House.text(House.root().resolve("sources.bib"));
+        Matcher head = HEAD.matcher(text);
+        while (head.find()) {
+            int end = closing(text, text.indexOf('{', head.start()));
+            bibliography.entries.add(new Entry(head.group(1), fields(text.substring(head.end(), end))));
         }
         return bibliography;
+    }
+
+    private static Map<String, String> fields(String body) {
+        Map<String, String> fields = new LinkedHashMap<>();
+        Matcher field = FIELD.matcher(body);
+        int at = 0;
+        while (field.find(at)) {
+            at = closing(body, field.end() - 1);
+            fields.put(
+                    field.group(1).toLowerCase(Locale.ROOT),
+                    body.substring(field.end(), at).strip());
+        }
+        return fields;
+    }
+
+    /** The place of the brace that closes the one at a place. */
+    private static int closing(String text, int opening) {
+        int depth = 0;
+        for (int at = opening; at < text.length(); at++) {
+            if (text.charAt(at) == '{') {
+                depth++;
+            } else if (text.charAt(at) == '}' && --depth == 0) {
+                return at;
+            }
+        }
+        throw new AssertionError(
+                "sources.bib: nothing closes " + text.substring(opening).lines().findFirst());
     }
 
     List<Entry> entries() {

@@ -74,12 +74,13 @@ class SourcesTest {
     }
 
     @Test
-    void keysAreUniqueAndEveryEntryIsRead() {
+    void keysAreUniqueAndNoEntryRunsIntoTheNext() {
         assertThat(bibliography.keys()).doesNotHaveDuplicates();
-        long written = House.text(House.root().resolve("sources.bib"))
-                .lines()
-                .filter(line -> line.startsWith("@"))
-                .count();
-        assertThat(bibliography.entries()).hasSize(Math.toIntExact(written));
+        assertThat(bibliography.entries())
+                .allSatisfy(entry -> assertThat(String.join("\n", entry.fields().values()))
+                        .as(entry.key())
+                        .doesNotContain("@"));
+        assertThat(House.text(House.root().resolve("sources.bib")).lines().filter(line -> line.startsWith("@")))
+                .hasSameSizeAs(bibliography.keys());
     }
 }
