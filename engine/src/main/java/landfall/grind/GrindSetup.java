@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.grind;
+
+import java.util.ArrayList;
+import java.util.List;
+import landfall.fault.Answer;
+import landfall.fault.Caution;
+import landfall.fault.Finding;
+import landfall.fault.OutOfRange;
+import landfall.grind.Passes.Pass;
+import landfall.quantity.Angle;
+import landfall.quantity.Length;
+import landfall.quantity.UnitSystem;
+import landfall.tap.Tap;
+import landfall.working.Pen;
+import landfall.working.Worked;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A regrind set-up: everything that is set, read and taken to sharpen one tap on its chamfer on one fixture.
+ *
+ * @param lead lead angles, advance over the land
+ * @param land angle, edge to heel
+ * @param shape relief and fall
+ * @param motion setting, phase, gap and dial targets
+ * @param work stock, passes, wheel, procedure
+ * @param assumed what was not told and what was taken instead
+ */
+public record GrindSetup(
+        Tap tap,
+        Fixture fixture,
+        LeadAngle lead,
+        Angle land,
+        Shape shape,
+        Motion motion,
+        Work work,
+        List<Caution> assumed,
+        List<Caution> cautions) {
+
+    /** Relief at the middle of the chamfer and along it, and the fall that gives it. */
+    public record Shape(Length midRadius, Relief relief, List<ReliefAlong> along, Fall fall) {}
+
+    /** What moves, and what the dials show. */
+    public record Motion(Setting setting, Phase phase, Gap gap, List<DialTarget> dial, Length division) {}
+
+    /** What is taken, with which wheel, in which order. */
+    public record Work(Stock stock, List<Pass> passes, WheelCheck wheel, List<ProcedureStep> procedure) {}
+
+    /** The set-up, or every reason why this tap cannot be ground so. */
+    public static Answer<Worked<GrindSetup>> of(Tap tap, Fixture fixture, GrindWish wish) {
+        List<Finding> findings = GrindRefusals.of(tap, fixture);
+        if (!findings.isEmpty()) {
+            return Answer.refused(findings);
+        }
+        try {
+            return Answer.of(Worked.of(pen -> compute(tap, fixture, wish, pen)));
+        } catch (OutOfRange e) {
+            return Answer.refused(e.finding());
+        }
+    }
+
+    private static GrindSetup compute(Tap tap, Fixture fixture, GrindWish wish, Pen pen) {
+        List<Caution> assumed = new ArrayList<>();
+        Angle land = tap.cutting().land().angle(tap.thread().major(), tap.flutes(), pen);
+        LeadAngle lead = LeadAngle.of(tap.thread(), land, pen);
+        ChamferPlace place = ChamferPlace.of(tap, land, pen);
+        Angle loss = ChamferRelief.loss(place.midRadius(), place.kappa(), place.leadFelt(), pen);
+        Angle working = ReliefWanted.of(wish, place, loss, assumed, pen);
+        Relief relief = ChamferRelief.forWorking(working, loss, place.kappa(), pen);
+        Fall fall = ChamferRelief.fall(relief, place.midRadius(), place.kappa(), land, pen);
+        List<ReliefAlong> along = ReliefAlong.of(place, fall.perRadian(), pen);
+        Phase phase = Phase.of(place, relief, fall, fixture, pen);
+        Grinding grinding = new Grinding(place, relief, fall, fixture, phase, division(tap, fixture, assumed));
+        Setting setting = SettingChoice.of(grinding, fluteLead(tap), pen);
+        double top = setting.rises().axial().mm() * Math.tan(setting.swivel().rad())
+                + setting.rises().radial().mm();
+        Gap gap = Gap.of(grinding, tap.flutes().count(), top, pen);
+        List<DialTarget> dial = new DialTargets(grinding, setting, top, tap, wish.foundRelief()).all(pen);
+        Stock stock = Stock.of(tap, relief, wish, pen);
+        List<Pass> passes = Passes.of(stock, place.kappa(), pen);
+        WheelCheck wheel = WheelCheck.of(fixture.wheel(), tap.make().material(), pen);
+        return new GrindSetup(
+                tap,
+                fixture,
+                lead,
+                land,
+                new Shape(place.midRadius(), relief, along, fall),
+                new Motion(setting, phase, gap, dial, grinding.division()),
+                new Work(stock, passes, wheel, Procedure.of(tap, fixture, phase, setting, passes)),
+                List.copyOf(assumed),
+                GrindCautions.of(tap, grinding, setting, gap, wheel));
+    }
+
+    private static @Nullable Length fluteLead(Tap tap) {
+        return tap.flutes().kind().isSpiral() ? ChamferRelief.fluteLead(tap.thread(), tap.flutes(), Pen.NONE) : null;
+    }
+
+    private static Length division(Tap tap, Fixture fixture, List<Caution> assumed) {
+        if (fixture.dialResolution() != null) {
+            return fixture.dialResolution();
+        }
+        boolean inch = tap.thread().family().system() == UnitSystem.INCH;
+        assumed.add(new Caution(
+                "dialDivisionAssumed",
+                inch ? "Dial division not told: 0.0005 in taken." : "Dial division not told: 0.01 mm taken.",
+                "dial.resolution"));
+        return inch ? Length.ofInch(0.0005) : Length.ofMm(0.01);
+    }
+
+    /** Which way the tap turns to cut, as seen from the shank. */
+    public String cuttingSense() {
+        return Procedure.cuttingSense(tap.thread().hand());
+    }
+}

@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.material;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import landfall.fault.Answer;
+import landfall.fault.Finding;
+import landfall.quantity.Angle;
+
+/** The list of work materials. */
+public final class Materials {
+    private static final String RESOURCE = "/material/relief.csv";
+
+    private Materials() {}
+
+    private static final class Held {
+        static final List<WorkMaterial> ALL = read();
+    }
+
+    public static List<WorkMaterial> all() {
+        return Held.ALL;
+    }
+
+    /** The material of an id or name, in any case and with or without blanks; else the three nearest as the mend. */
+    public static Answer<WorkMaterial> find(String field, String text) {
+        String wanted = bare(text);
+        for (WorkMaterial material : all()) {
+            if (bare(material.id()).equals(wanted)
+                    || material.names().stream().anyMatch(name -> bare(name).equals(wanted))) {
+                return Answer.of(material);
+            }
+        }
+        String nearest = all().stream()
+                .sorted(Comparator.comparingInt(material -> distance(material, wanted)))
+                .limit(3)
+                .map(material -> material.id() + " (" + String.join(", ", material.names()) + ")")
+                .collect(Collectors.joining("; "));
+        return Answer.refused(
+                new Finding(field, text, "is not in the list of materials", "the nearest are " + nearest));
+    }
+
+    private static int distance(WorkMaterial material, String wanted) {
+        int best = apart(bare(material.id()), wanted);
+        for (String name : material.names()) {
+            best = Math.min(best, apart(bare(name), wanted));
+        }
+        return best;
+    }
+
+    private static String bare(String text) {
+        return text.toLowerCase(Locale.ROOT).replaceAll("[\\s.\\-_/]", "");
+    }
+
+    /** Letters to change, add or drop to make one word of the other. */
+    private static int apart(String a, String b) {
+        int[] row = new int[b.length() + 1];
+        for (int j = 0; j <= b.length(); j++) {
+            row[j] = j;
+        }
+        for (int i = 1; i <= a.length(); i++) {
+            int corner = row[0];
+            row[0] = i;
+            for (int j = 1; j <= b.length(); j++) {
+                int change = corner + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+                corner = row[j];
+                row[j] = Math.min(change, Math.min(row[j], row[j - 1]) + 1);
+            }
+        }
+        return row[b.length()];
+    }
+
+    private static List<WorkMaterial> read() {
+        List<WorkMaterial> all = new ArrayList<>();
+        try (InputStream in = Materials.class.getResourceAsStream(RESOURCE)) {
+            if (in == null) {
+                throw new IllegalStateException("missing resource " + RESOURCE);
+            }
+            var lines = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
+            for (String line = lines.readLine(); line != null; line = lines.readLine()) {
+                if (!line.startsWith("#") && !line.isBlank()) {
+                    all.add(row(line.split(";", -1)));
+                }
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return List.copyOf(all);
+    }
+
+    private static WorkMaterial row(String[] cells) {
+        return new WorkMaterial(
+                cells[0].trim(),
+                List.of(cells[1].trim().split("\\s*\\|\\s*")),
+                new WorkMaterial.ReliefRange(
+                        Angle.ofDeg(Double.parseDouble(cells[2].trim())),
+                        Angle.ofDeg(Double.parseDouble(cells[3].trim())),
+                        cells[4].trim()));
+    }
+}
