@@ -60,9 +60,6 @@ public final class ChamferRelief {
             new Rule("f_a", "f_r/tan(κ)", "mm", GEOMETRY, Trust.DERIVED, "axial fall at the heel");
     public static final Rule SQUARE =
             new Rule("f_n", "f_r*cos(κ)", "mm", GEOMETRY, Trust.DERIVED, "fall at the heel, square to the chamfer");
-    public static final Rule WORKING_FROM =
-            new Rule("α_w", "α_n - η", "deg", GEOMETRY, Trust.DERIVED, "working relief, square to the edge");
-
     /** tan α above which the closed forms lose their first-order meaning. */
     private static final double GREATEST_TANGENT = 0.35;
 

@@ -20,7 +20,8 @@ public final class WorkingCheck {
 
     private WorkingCheck() {}
 
-    /** Fails with every formula that parts from its figure, asks for a symbol not written yet, or reuses a symbol. */
+    /** Fails with every formula that parts from its figure, asks for a symbol not written yet, or changes
+     * its unit. A figure may be written again with another value: formulas after it take the latest. */
     public static void everyFormulaGivesItsFigure(List<Step> steps) {
         List<String> wrong = findings(steps);
         if (!wrong.isEmpty()) {
@@ -48,6 +49,7 @@ public final class WorkingCheck {
             wrong.add("there are no steps at all");
         }
         Map<String, Double> before = new HashMap<>();
+        Map<String, String> units = new HashMap<>();
         for (Step step : steps) {
             if (!Double.isFinite(step.value())) {
                 wrong.add(step.symbol() + " is recorded as " + step.value());
@@ -55,9 +57,11 @@ public final class WorkingCheck {
             if (step.rule().isComputed()) {
                 compare(step, before, wrong);
             }
-            Double earlier = before.put(step.symbol(), step.value());
-            if (earlier != null) {
-                wrong.add("symbol " + step.symbol() + " stands for " + earlier + " and for " + step.value());
+            before.put(step.symbol(), step.value());
+            String earlier = units.put(step.symbol(), step.rule().unit());
+            if (earlier != null && !earlier.equals(step.rule().unit())) {
+                wrong.add("symbol " + step.symbol() + " is in " + earlier + " and in "
+                        + step.rule().unit());
             }
         }
         return wrong;

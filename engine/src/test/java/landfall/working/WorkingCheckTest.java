@@ -38,9 +38,16 @@ class WorkingCheckTest {
     }
 
     @Test
-    void oneSymbolStandsForOneFigure() {
-        assertThat(WorkingCheck.findings(List.of(P, computed("P", "P + 1", 2.5))))
-                .containsExactly("symbol P stands for 1.5 and for 2.5");
+    void aFigureWrittenAgainIsTakenByTheFormulasAfterIt() {
+        Step later = new Step(Rule.given("P", "mm", "pitch"), 2);
+        assertThat(WorkingCheck.findings(List.of(P, D, computed("h", "d - P", 8.5), later, computed("h", "d - P", 8))))
+                .isEmpty();
+    }
+
+    @Test
+    void aSymbolKeepsItsUnit() {
+        assertThat(WorkingCheck.findings(List.of(P, new Step(Rule.given("P", "deg", "an angle"), 2.5))))
+                .containsExactly("symbol P is in mm and in deg");
     }
 
     @Test
