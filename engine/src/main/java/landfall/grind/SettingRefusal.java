@@ -27,16 +27,20 @@ final class SettingRefusal {
         Cam cam = fixture.cam();
         double tangent = Math.tan(swivelRad);
         double most = greatest(cam.radial()) + greatest(cam.axial()) * tangent;
-        String wanted = "a fall of %.3f mm over the whole lobe: radial rise %.3f mm, or axial rise %.3f mm"
-                .formatted(top, top, top / tangent);
+        String wanted = "a fall of %s over the whole lobe: radial rise %s, or axial rise %s"
+                .formatted(mm(top), mm(top), mm(top / tangent));
         String gives = "within the fixture's reach, radial " + words(cam.radial()) + ", axial " + words(cam.axial());
         String mend = top > most
                 ? "ask for a working relief of at most %.2f deg"
-                                .formatted(workingFor(most, place, slope).deg())
+                                .formatted(Math.floor(
+                                                workingFor(most, place, slope).deg() * 100)
+                                        / 100)
                         + ", or fit a cam with more rise or a shorter rise angle"
                 : "fit a cam with a smaller least rise, or ask for more working relief (%.2f deg is the least here)"
-                        .formatted(
-                                workingFor(leastTop(cam, tangent), place, slope).deg());
+                        .formatted(Math.ceil(workingFor(leastTop(cam, tangent), place, slope)
+                                                .deg()
+                                        * 100)
+                                / 100);
         return new OutOfRange(new Finding("working-relief", wanted, "must be " + gives, mend));
     }
 
@@ -51,6 +55,10 @@ final class SettingRefusal {
     }
 
     private static String words(@Nullable Limits reach) {
-        return reach == null ? "none" : "%.3f to %.3f mm".formatted(least(reach), greatest(reach));
+        return reach == null ? "none" : mm(least(reach)) + " to " + mm(greatest(reach));
+    }
+
+    private static String mm(double mm) {
+        return Length.ofMm(mm).words();
     }
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.quantity;
 
+import java.util.Locale;
+
 /** A length. Held in millimetres, the unit of the standards we compute by; the inch is exact. */
 public record Length(double mm) implements Comparable<Length> {
     /** Exact by definition of the international inch (1959). */
@@ -41,6 +43,11 @@ public record Length(double mm) implements Comparable<Length> {
     /** The ratio of two lengths, a pure number. */
     public double over(Length other) {
         return mm / other.mm;
+    }
+
+    /** As a refusal or a caution says it, in both systems: {@code 0.553 mm (0.0218 in)}. */
+    public String words() {
+        return String.format(Locale.ROOT, "%.3f mm (%.4f in)", mm, inch());
     }
 
     @Override

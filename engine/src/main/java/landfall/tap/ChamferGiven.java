@@ -96,8 +96,9 @@ public record ChamferGiven(
         if (!(d_p > 0 && d_p < d)) {
             throw new OutOfRange(
                     "chamfer.pointDiameter",
-                    "%.4f mm".formatted(d_p),
-                    "over 0 and under the basic major diameter, %.4f mm".formatted(d),
+                    Length.ofMm(d_p).words(),
+                    "over 0 and under the basic major diameter, "
+                            + Length.ofMm(d).words(),
                     "measure across the lands at the very point, and count the chamfer's threads again");
         }
     }

@@ -11,8 +11,8 @@ public record ScrewThread(Family family, Profile profile, Length major, Lead lea
         if (major.mm() <= least) {
             throw new OutOfRange(
                     "major diameter",
-                    "%.4f mm".formatted(major.mm()),
-                    "more than its own thread depth, %.4f mm".formatted(least),
+                    major.words(),
+                    "more than its own thread depth, " + Length.ofMm(least).words(),
                     "check that diameter and pitch were not swapped");
         }
     }
