@@ -8,7 +8,6 @@ import landfall.fault.Caution;
 import landfall.fault.Finding;
 import landfall.fault.OutOfRange;
 import landfall.grind.Passes.Pass;
-import landfall.quantity.Angle;
 import landfall.quantity.Length;
 import landfall.quantity.UnitSystem;
 import landfall.tap.Tap;
@@ -19,9 +18,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * A regrind set-up: everything that is set, read and taken to sharpen one tap on its chamfer on one fixture.
  *
- * @param lead lead angles, advance over the land
- * @param land angle, edge to heel
- * @param shape relief and fall
+ * @param shape lead angles, land, relief and fall
  * @param motion setting, phase, gap and dial targets
  * @param work stock, passes, wheel, procedure
  * @param assumed what was not told and what was taken instead
@@ -29,16 +26,11 @@ import org.jspecify.annotations.Nullable;
 public record GrindSetup(
         Tap tap,
         Fixture fixture,
-        LeadAngle lead,
-        Angle land,
-        Shape shape,
+        ChamferShape shape,
         Motion motion,
         Work work,
         List<Caution> assumed,
         List<Caution> cautions) {
-
-    /** Relief at the middle of the chamfer and along it, and the fall that gives it. */
-    public record Shape(Length midRadius, Relief relief, List<ReliefAlong> along, Fall fall) {}
 
     /** What moves, and what the dials show. */
     public record Motion(Setting setting, Phase phase, Gap gap, List<DialTarget> dial, Length division) {}
@@ -61,30 +53,23 @@ public record GrindSetup(
 
     private static GrindSetup compute(Tap tap, Fixture fixture, GrindWish wish, Pen pen) {
         List<Caution> assumed = new ArrayList<>();
-        Angle land = tap.cutting().land().angle(tap.thread().major(), tap.flutes(), pen);
-        LeadAngle lead = LeadAngle.of(tap.thread(), land, pen);
-        ChamferPlace place = ChamferPlace.of(tap, land, pen);
-        Angle loss = ChamferRelief.loss(place.midRadius(), place.kappa(), place.leadFelt(), pen);
-        Angle working = ReliefWanted.of(wish, place, loss, assumed, pen);
-        Relief relief = ChamferRelief.forWorking(working, loss, place.kappa(), pen);
-        Fall fall = ChamferRelief.fall(relief, place.midRadius(), place.kappa(), land, pen);
-        List<ReliefAlong> along = ReliefAlong.of(place, fall.perRadian(), pen);
-        Phase phase = Phase.of(place, relief, fall, fixture, pen);
-        Grinding grinding = new Grinding(place, relief, fall, fixture, phase, division(tap, fixture, assumed));
+        ChamferShape shape = ChamferShape.of(tap, wish, assumed, pen);
+        ChamferPlace place = shape.place();
+        Phase phase = Phase.of(place, shape.relief(), shape.fall(), fixture, pen);
+        Grinding grinding =
+                new Grinding(place, shape.relief(), shape.fall(), fixture, phase, division(tap, fixture, assumed));
         Setting setting = SettingChoice.of(grinding, fluteLead(tap), pen);
         double top = setting.rises().axial().mm() * Math.tan(setting.swivel().rad())
                 + setting.rises().radial().mm();
         Gap gap = Gap.of(grinding, tap.flutes().count(), top, pen);
         List<DialTarget> dial = new DialTargets(grinding, setting, top, tap, wish.foundRelief()).all(pen);
-        Stock stock = Stock.of(tap, relief, wish, pen);
+        Stock stock = Stock.of(tap, shape.relief(), wish, pen);
         List<Pass> passes = Passes.of(stock, place.kappa(), pen);
         WheelCheck wheel = WheelCheck.of(fixture.wheel(), tap.make().material(), pen);
         return new GrindSetup(
                 tap,
                 fixture,
-                lead,
-                land,
-                new Shape(place.midRadius(), relief, along, fall),
+                shape,
                 new Motion(setting, phase, gap, dial, grinding.division()),
                 new Work(stock, passes, wheel, Procedure.of(tap, fixture, phase, setting, passes)),
                 List.copyOf(assumed),

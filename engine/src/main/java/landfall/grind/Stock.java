@@ -89,7 +89,8 @@ public record Stock(Length square, Length axial, Length radial, Length allowance
             @Nullable Length overallIfEndFirst,
             boolean endFirst) {}
 
-    static Stock of(Tap tap, Relief relief, GrindWish wish, Pen pen) {
+    /** Stock for the wear land and the chip of the wish, at a relief. */
+    public static Stock of(Tap tap, Relief relief, GrindWish wish, Pen pen) {
         double sine = Math.sin(tap.chamfer().angle().rad());
         double cosine = Math.cos(tap.chamfer().angle().rad());
         double wear = wish.wear().land(tap.thread(), pen).mm();
