@@ -8,6 +8,7 @@ import landfall.fault.Caution;
 import landfall.fault.Finding;
 import landfall.fault.OutOfRange;
 import landfall.grind.Passes.Pass;
+import landfall.quantity.Angle;
 import landfall.quantity.Length;
 import landfall.quantity.UnitSystem;
 import landfall.tap.Tap;
@@ -95,5 +96,15 @@ public record GrindSetup(
     /** Which way the tap turns to cut, as seen from the shank. */
     public String cuttingSense() {
         return Procedure.cuttingSense(tap.thread().hand());
+    }
+
+    /** Angle of the land, edge to heel. */
+    public Angle land() {
+        return shape.land();
+    }
+
+    /** Lead angles, and the advance over the land. */
+    public LeadAngle lead() {
+        return shape.lead();
     }
 }
