@@ -1,29 +1,19 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.material;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import landfall.fault.Answer;
 import landfall.fault.Finding;
-import landfall.quantity.Angle;
 
 /** The list of work materials. */
 public final class Materials {
-    private static final String RESOURCE = "/material/relief.csv";
-
     private Materials() {}
 
     private static final class Held {
-        static final List<WorkMaterial> ALL = read();
+        static final List<WorkMaterial> ALL = MaterialList.read();
     }
 
     public static List<WorkMaterial> all() {
@@ -76,33 +66,5 @@ public final class Materials {
             }
         }
         return row[b.length()];
-    }
-
-    private static List<WorkMaterial> read() {
-        List<WorkMaterial> all = new ArrayList<>();
-        try (InputStream in = Materials.class.getResourceAsStream(RESOURCE)) {
-            if (in == null) {
-                throw new IllegalStateException("missing resource " + RESOURCE);
-            }
-            var lines = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
-            for (String line = lines.readLine(); line != null; line = lines.readLine()) {
-                if (!line.startsWith("#") && !line.isBlank()) {
-                    all.add(row(line.split(";", -1)));
-                }
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return List.copyOf(all);
-    }
-
-    private static WorkMaterial row(String[] cells) {
-        return new WorkMaterial(
-                cells[0].trim(),
-                List.of(cells[1].trim().split("\\s*\\|\\s*")),
-                new WorkMaterial.ReliefRange(
-                        Angle.ofDeg(Double.parseDouble(cells[2].trim())),
-                        Angle.ofDeg(Double.parseDouble(cells[3].trim())),
-                        cells[4].trim()));
     }
 }

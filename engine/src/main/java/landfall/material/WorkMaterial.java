@@ -3,18 +3,52 @@ package landfall.material;
 
 import java.util.List;
 import landfall.quantity.Angle;
+import landfall.quantity.Speed;
+import landfall.quantity.Stress;
 
 /**
  * A material that is tapped.
  *
- * @param id short stable name
- * @param names as it is called elsewhere
  * @param relief chamfer relief, static, in the plane square to the axis
+ * @param shear shear strength
  */
-public record WorkMaterial(String id, List<String> names, ReliefRange relief) {
-    public WorkMaterial {
-        names = List.copyOf(names);
+public record WorkMaterial(
+        Naming naming, WorkGroup group, CuttingFigures cutting, ReliefRange relief, Marked<Between<Stress>> shear) {
+    public String id() {
+        return naming.id;
     }
+
+    public List<String> names() {
+        return naming.names;
+    }
+
+    /**
+     * How it is called.
+     *
+     * @param id short stable name
+     * @param names as it is called elsewhere
+     * @param iso letter of ISO 513
+     * @param hardness as the list words it
+     * @param doubt what the list says against its own row; may be empty
+     */
+    public record Naming(String id, List<String> names, String iso, String hardness, String doubt) {
+        public Naming {
+            names = List.copyOf(names);
+        }
+    }
+
+    /**
+     * What is known of cutting it.
+     *
+     * @param rake of the tap's face, radial
+     * @param speed of an HSS tap
+     */
+    public record CuttingFigures(
+            Marked<CuttingPressure> pressure,
+            Marked<ChipForm> chip,
+            Marked<Between<Angle>> rake,
+            Marked<Between<Speed>> speed,
+            Marked<FluidAdvice> fluid) {}
 
     /**
      * A range of chamfer relief.

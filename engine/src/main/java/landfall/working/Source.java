@@ -18,6 +18,11 @@ public record Source(String key, String where) {
         return new Source(key, where);
     }
 
+    /** Another place in the same publication. */
+    public Source at(String place) {
+        return new Source(key, place);
+    }
+
     public String words() {
         return where.isEmpty() ? key : key + ", " + where;
     }
