@@ -125,7 +125,7 @@ final class FormulaEvaluator {
     }
 
     private static boolean startsNumber(char c) {
-        return c >= '0' && c <= '9' || c == '.';
+        return (c >= '0' && c <= '9') || c == '.';
     }
 
     private double number() {
