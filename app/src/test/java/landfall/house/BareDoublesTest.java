@@ -14,9 +14,9 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 /**
- * Public methods and record components of the engine take and give quantities. A bare double there is a pure number, and
- * {@code house/bare-doubles.txt} says of each what it is. The quantities themselves, and the recording of a step, are made
- * of doubles.
+ * Public methods and record components of the engine take and give quantities. A bare double there is a pure number,
+ * and {@code house/bare-doubles.txt} says of each what it is. The quantities themselves, and the recording of a step,
+ * are made of doubles.
  */
 class BareDoublesTest {
     private static final Set<String> MADE_OF_DOUBLES = Set.of("landfall.quantity", "landfall.working");

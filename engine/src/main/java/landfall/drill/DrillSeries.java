@@ -20,8 +20,8 @@ import landfall.working.Source;
 /**
  * The inch drill series: numbers 80 to 1, letters A to Z, fractions of 1/64 in up to 1 3/4 in.
  *
- * <p>Two drills may share a diameter (E and 1/4); both stay, since a shop reaches for the one that its drawer has. Number
- * drills below 80 and wire gauges are not held.
+ * <p>Two drills may share a diameter (E and 1/4); both stay, since a shop reaches for the one that its drawer has.
+ * Number drills below 80 and wire gauges are not held.
  */
 public final class DrillSeries {
     public static final Source SOURCE = Source.of("drill-size-table", "number and letter drills");
@@ -50,8 +50,8 @@ public final class DrillSeries {
     }
 
     /**
-     * The number or letter drill of a text such as {@code #7}, {@code No. 7}, {@code F} or {@code letter F}. Fractions are
-     * plain lengths and are not looked up here; a bare number is not a number drill.
+     * The number or letter drill of a text such as {@code #7}, {@code No. 7}, {@code F} or {@code letter F}. Fractions
+     * are plain lengths and are not looked up here; a bare number is not a number drill.
      */
     public static Optional<Drill> named(String text) {
         String asked = plain(text);

@@ -33,8 +33,8 @@ public sealed interface CamCurve permits CamCurve.Straight, CamCurve.Circle, Cam
     }
 
     /**
-     * A circle set off centre: rise e·(cos ψ − cos(x + ψ)) to first order in e over its radius. The offset e cancels from
-     * the share.
+     * A circle set off centre: rise e·(cos ψ − cos(x + ψ)) to first order in e over its radius. The offset e cancels
+     * from the share.
      *
      * @param phase ψ, the angle by which the offset lies ahead of the start of the rise; 90 deg thins towards the heel
      */

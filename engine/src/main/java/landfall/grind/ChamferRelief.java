@@ -18,8 +18,8 @@ import landfall.working.Trust;
  * Relief of the chamfer: what is wanted at work, what the tap's advance takes away, what must be ground, and the fall
  * that gives it.
  *
- * <p>While the tap turns, it advances; a point of the land comes to the place where the edge cut a little later and so a
- * little further on. That takes η = atan(tan λ·sin κ) from the relief square to the edge. On spiral flutes the edge
+ * <p>While the tap turns, it advances; a point of the land comes to the place where the edge cut a little later and so
+ * a little further on. That takes η = atan(tan λ·sin κ) from the relief square to the edge. On spiral flutes the edge
  * itself runs along the axis, and the lead counts as L/(1 − L/L_f). Exact for a cone with an Archimedean fall at its
  * edge; relief itself small (tan α under 0.2).
  */

@@ -9,7 +9,8 @@ import landfall.tap.Tap;
 import landfall.working.Pen;
 
 /**
- * The form to grind on the chamfer, whatever the fixture: relief at its middle and along it, and the fall that gives it.
+ * The form to grind on the chamfer, whatever the fixture: relief at its middle and along it, and the fall that gives
+ * it.
  *
  * @param lead lead angles, advance over the land
  */

@@ -16,8 +16,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * What a dial should read while the tap is turned in its cutting sense, by place and land angle. Zero at the edge.
  *
- * <p>On a thread flank the lead comes off the axial rise, so zero there means "follows the lead"; a stylus on a flank must
- * stand square to a radial rise, or the rise shifts it by b·tan 30°. On the crests the relief of the crest is
+ * <p>On a thread flank the lead comes off the axial rise, so zero there means "follows the lead"; a stylus on a flank
+ * must stand square to a radial rise, or the rise shifts it by b·tan 30°. On the crests the relief of the crest is
  * subtracted from the reading. Square to the chamfer with the cam at work the dial stands still when the cam follows
  * what is on the tap.
  */

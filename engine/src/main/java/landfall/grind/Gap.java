@@ -11,9 +11,9 @@ import org.jspecify.annotations.Nullable;
 /**
  * Whether the cam is back before the next cutting edge comes to the wheel.
  *
- * <p>A plate cam does not know where the land ends: it dives on to the end of its own rise. So the angle there is counts
- * from the end of the rise to the next edge on the centre line, and the fall that the wheel must come back from is the
- * fall at the top of the lobe. Γ is within 1 % of the exact distance and low; one degree of safety covers that.
+ * <p>A plate cam does not know where the land ends: it dives on to the end of its own rise. So the angle there is
+ * counts from the end of the rise to the next edge on the centre line, and the fall that the wheel must come back from
+ * is the fall at the top of the lobe. Γ is within 1 % of the exact distance and low; one degree of safety covers that.
  *
  * @param needed with one degree of safety
  * @param have from the end of the rise to the next edge

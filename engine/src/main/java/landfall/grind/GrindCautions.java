@@ -18,7 +18,8 @@ final class GrindCautions {
             new Caution("ringTest", "Ring-test every vitrified wheel before mounting; a dead sound means scrap."),
             new Caution(
                     "markedSpeed",
-                    "Never over the wheel's marked speed. As a wheel wears its rim slows: do not speed it up past the mark."),
+                    "Never over the wheel's marked speed. As a wheel wears its rim slows: do not speed it up past "
+                            + "the mark."),
             new Caution("eyes", "Eye and face protection. No gloves and no loose sleeves at the wheel."),
             new Caution("dust", "Dust extraction on. Wheel stopped before the fixture or a dial is touched."),
             new Caution(
@@ -26,8 +27,10 @@ final class GrindCautions {
                     "Prove one full turn of the cam by hand, wheel stopped and drawn back, before power."),
             new Caution(
                     "localCode",
-                    "Threads that hold gas, steam, oxygen, refrigerant, fuel or pressure, that lift or carry people, or that"
-                            + " fly: the local code and licensed practice decide. A gauge that fits proves nothing there."));
+                    "Threads that hold gas, steam, oxygen, refrigerant, fuel or pressure, that lift or carry people, "
+                            + "or that"
+                            + " fly: the local code and licensed practice decide. A gauge that fits proves nothing "
+                            + "there."));
 
     private GrindCautions() {}
 
@@ -59,7 +62,8 @@ final class GrindCautions {
         if (phase.dying().deg() > 1e-9) {
             cautions.add(new Caution(
                     "slopeDies",
-                    "The rise ends before the heel is ground: the relief slope dies over the last %.1f deg of the land. The"
+                    ("The rise ends before the heel is ground: the relief slope dies over the last %.1f deg of the land."
+                                            + " The")
                                     .formatted(phase.dying().deg())
                             + " wheel's own arc still clears it.",
                     "θ_dying"));
@@ -86,7 +90,8 @@ final class GrindCautions {
         }
         cautions.add(new Caution(
                 "runOut",
-                "Run-out counts against the tap's own thread: dialled in the chucking it was ground in it always reads nil and"
+                "Run-out counts against the tap's own thread: dialled in the chucking it was ground in it always "
+                        + "reads nil and"
                         + " proves nothing."));
     }
 
@@ -105,7 +110,8 @@ final class GrindCautions {
         if (Math.abs(setting.ways().get(0).byDivision().deg()) > COARSE_DIAL_DEG) {
             cautions.add(new Caution(
                     "dialTooCoarse",
-                    "One division of this dial over the land is worth %.2f deg of relief: too coarse for this tap. Use a finer"
+                    ("One division of this dial over the land is worth %.2f deg of relief: too coarse for this tap."
+                                            + " Use a finer")
                                     .formatted(Math.abs(
                                             setting.ways().get(0).byDivision().deg()))
                             + " dial or measure over several lands.",

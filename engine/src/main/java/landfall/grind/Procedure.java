@@ -32,10 +32,10 @@ final class Procedure {
     private static void prepare(Tap tap, Fixture fixture, List<ProcedureStep> steps) {
         steps.add(ProcedureStep.tick(
                 "clean", "Clean and demagnetise the tap, strip the old burr, look at every tooth at 10 x."));
-        steps.add(
-                ProcedureStep.tick(
-                        "wheel",
-                        "Look the wheel over and ring-test it; flanges and blotters right; run it up behind the hood; dress it."));
+        steps.add(ProcedureStep.tick(
+                "wheel",
+                "Look the wheel over and ring-test it; flanges and blotters right; run it up behind the "
+                        + "hood; dress it."));
         steps.add(ProcedureStep.tick(
                 "cam",
                 "Fit the cam with %d lobes, hand %s: the tap turns %s to cut."
@@ -50,7 +50,8 @@ final class Procedure {
     private static void align(Tap tap, Phase phase, List<ProcedureStep> steps) {
         steps.add(new ProcedureStep(
                 "run-out",
-                "Dial the full-thread crests behind the chamfer with a flat anvil over two crests or more; re-seat until the"
+                "Dial the full-thread crests behind the chamfer with a flat anvil over two crests or more; re-seat "
+                        + "until the"
                         + " run-out is under this. It counts against the thread, not against the spindle.",
                 null,
                 Length.ofMm(0.01),
@@ -61,15 +62,15 @@ final class Procedure {
                 "Time the cam: the rise begins this much before the edge comes to the centre line, and the whole return"
                         + " lies in the flute.",
                 phase.delta().times(0.5)));
-        steps.add(
-                ProcedureStep.tick(
-                        "prove",
-                        "Wheel stopped and drawn back: blue the heel and turn the tap one full turn by hand. Nothing touches."));
+        steps.add(ProcedureStep.tick(
+                "prove",
+                "Wheel stopped and drawn back: blue the heel and turn the tap one full turn by hand. Nothing "
+                        + "touches."));
         if (tap.flutes().kind().isSpiral()) {
-            steps.add(
-                    ProcedureStep.tick(
-                            "spiral",
-                            "Spiral flutes: keep the cam's timing for one place along the chamfer; the edge runs round with it."));
+            steps.add(ProcedureStep.tick(
+                    "spiral",
+                    "Spiral flutes: keep the cam's timing for one place along the chamfer; the edge runs "
+                            + "round with it."));
         }
     }
 
@@ -78,7 +79,8 @@ final class Procedure {
         steps.add(ProcedureStep.set("swivel", "Set the swivel.", swivel));
         steps.add(ProcedureStep.reading(
                 "swivel-check",
-                "Dial square to the chamfer, plunger at centre height: move the table along the edge%s. The reading stands"
+                ("Dial square to the chamfer, plunger at centre height: move the table along the edge%s."
+                                        + " The reading stands")
                                 .formatted(tap.flutes().kind().isSpiral() ? ", turning with it" : "")
                         + " still when the swivel is right."));
         if (setting.rises().axial().mm() > 0) {
@@ -93,10 +95,10 @@ final class Procedure {
                     "Set the radial rise over the whole lobe.",
                     setting.rises().radial()));
         }
-        steps.add(
-                ProcedureStep.reading(
-                        "dial",
-                        "Turn from edge to heel in the cutting sense and note the dial at each angle; compare with the targets."));
+        steps.add(ProcedureStep.reading(
+                "dial",
+                "Turn from edge to heel in the cutting sense and note the dial at each angle; compare with "
+                        + "the targets."));
     }
 
     private static void grind(List<Pass> passes, List<ProcedureStep> steps) {

@@ -30,16 +30,14 @@ public record ReliefAlong(String at, Length radius, Angle ground, Angle loss, An
     /** The three places, from the point to the large end. */
     static List<ReliefAlong> of(ChamferPlace place, Length perRadian, Pen pen) {
         List<ReliefAlong> along = new ArrayList<>();
-        along.add(at("point", POINT_RADIUS, place.pointRadius(), place, perRadian, pen));
-        along.add(at("middle", MIDDLE_RADIUS, place.midRadius(), place, perRadian, pen));
-        along.add(at("large end", LARGE_RADIUS, place.largeRadius(), place, perRadian, pen));
+        along.add(at("point", pen.write(POINT_RADIUS, place.pointRadius().mm()), place, perRadian, pen));
+        along.add(at("middle", pen.write(MIDDLE_RADIUS, place.midRadius().mm()), place, perRadian, pen));
+        along.add(at("large end", pen.write(LARGE_RADIUS, place.largeRadius().mm()), place, perRadian, pen));
         return List.copyOf(along);
     }
 
-    private static ReliefAlong at(
-            String name, Rule radiusRule, Length radius, ChamferPlace place, Length perRadian, Pen pen) {
+    private static ReliefAlong at(String name, double r_x, ChamferPlace place, Length perRadian, Pen pen) {
         double kappa = place.kappa().rad();
-        double r_x = pen.write(radiusRule, radius.mm());
         double alpha_nx = pen.write(GROUND, Math.toDegrees(Math.atan(Math.cos(kappa) * perRadian.mm() / r_x)));
         double eta_x = pen.write(
                 LOSS, Math.toDegrees(Math.atan(place.leadFelt().mm() / (2 * Math.PI * r_x) * Math.sin(kappa))));

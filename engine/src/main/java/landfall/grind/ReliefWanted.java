@@ -56,7 +56,8 @@ final class ReliefWanted {
         double working = pen.write(FROM_MATERIAL, Math.toDegrees(ground) - loss.deg());
         assumed.add(new Caution(
                 "reliefByMaterial",
-                "Relief by the material %s: %.0f to %.0f deg static, square to the axis, common practice (2 deg either way)."
+                ("Relief by the material %s: %.0f to %.0f deg static, square to the axis,"
+                                + " common practice (2 deg either way).")
                         .formatted(
                                 material.id(),
                                 material.relief().least().deg(),

@@ -19,8 +19,9 @@ import org.jspecify.annotations.Nullable;
  * Chooses how the fixture makes the fall: radial only where it reaches, else axial only, else radial at its limit and
  * axial for the rest.
  *
- * <p>Wheel line fixed, tap moved: f_r = a·tan κ_s + b, κ_s being the swivel. On spiral flutes the edge comes out at another
- * angle than the swivel, tan κ = tan κ_s − f'·2π/L_f: swivel and axial gain are solved together, and f' is held.
+ * <p>Wheel line fixed, tap moved: f_r = a·tan κ_s + b, κ_s being the swivel. On spiral flutes the edge comes out at
+ * another angle than the swivel, tan κ = tan κ_s − f'·2π/L_f: swivel and axial gain are solved together, and f' is
+ * held.
  */
 final class SettingChoice {
     /** Error of the swivel whose effect is shown. */
@@ -61,7 +62,10 @@ final class SettingChoice {
         return new Setting(chosen, Angle.ofRad(solved.swivelRad), option.rises(), step(option, solved, pen), ways);
     }
 
-    /** What all ways have in common: the swivel in radians, the cam's slope per radian and its share over the land, f_top in mm. */
+    /**
+     * What all ways have in common: the swivel in radians, the cam's slope per radian and its share over the land,
+     * f_top in mm.
+     */
     private record Solved(double swivelRad, double slope, double share, double top) {}
 
     private Solved solve(Angle delta, Pen pen) {

@@ -13,8 +13,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * Metal to take off the chamfer to clean it up, and what that does to the tap.
  *
- * <p>A wear land lies along the cutting path, so the working relief counts, not the static one; the rake does not matter.
- * A chip is measured down the face.
+ * <p>A wear land lies along the cutting path, so the working relief counts, not the static one; the rake does not
+ * matter. A chip is measured down the face.
  *
  * @param square infeed square to the chamfer line, to clean up, without allowance
  * @param axial the same as a move along the axis

@@ -43,7 +43,8 @@ public record WheelCheck(
         if (wheel.marking() != null && marking.isEmpty()) {
             cautions.add(new Caution(
                     "wheelMarkingNotRead",
-                    "The marking does not follow abrasive, grain, grade, structure, bond: look the wheel up before use.",
+                    "The marking does not follow abrasive, grain, grade, structure, bond: look the wheel up before "
+                            + "use.",
                     wheel.marking()));
         }
         marking.ifPresent(read -> suit(read, material, cautions));

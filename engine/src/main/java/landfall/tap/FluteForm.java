@@ -6,7 +6,8 @@ import landfall.quantity.Length;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The flute's cross-section. Without a rake each flute is one arc of {@code radius} whose floor touches the core circle.
+ * The flute's cross-section. Without a rake each flute is one arc of {@code radius} whose floor touches the core
+ * circle.
  *
  * @param core diameter of the circle that the flute floors touch
  * @param radius of the flute's arc

@@ -4,8 +4,8 @@ package landfall.grind;
 import java.util.function.DoubleUnaryOperator;
 
 /**
- * A grinding wheel moved point by point, for tests: a cylinder whose axis lies along the chamfer line, fixed; the tap is
- * turned in steps and moved by its cam. Lengths in mm, angles in radians unless named.
+ * A grinding wheel moved point by point, for tests: a cylinder whose axis lies along the chamfer line, fixed; the tap
+ * is turned in steps and moved by its cam. Lengths in mm, angles in radians unless named.
  */
 final class BruteWheel {
     private static final double STEP = Math.toRadians(0.02);

@@ -66,7 +66,8 @@ class CamCurveTest {
                         new CamCurve.Point(Angle.ofDeg(30), 0.6),
                         new CamCurve.Point(Angle.ofDeg(20), 1))))
                 .hasMessage(
-                        "cam.table: \"row 3\" must be further round than the row before, and no lower. To mend: sort the"
+                        "cam.table: \"row 3\" must be further round than the row before, and no lower. To mend: sort "
+                                + "the"
                                 + " table by angle and check this reading.");
     }
 
@@ -78,8 +79,9 @@ class CamCurveTest {
                         new Lobe(Angle.ZERO, Angle.ofDeg(70), Angle.ofDeg(30)),
                         null,
                         Limits.ofMm(0, 1)))
-                .hasMessage(
-                        "cam.riseAngle: \"70.00 deg with a return of 30.00 deg\" must be at most 360/4 = 90.00 deg together"
-                                + " with the return. To mend: measure rise and return of one lobe again, or count the lobes.");
+                .hasMessage("cam.riseAngle: \"70.00 deg with a return of 30.00 deg\" must be at most 360/4 = 90.00 deg "
+                        + "together"
+                        + " with the return. To mend: measure rise and return of one lobe again, or count "
+                        + "the lobes.");
     }
 }

@@ -12,9 +12,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * The closed forms against a wheel that is moved point by point: a cylinder of real radius, swivelled along the chamfer,
- * round which the tap is turned and moved by its cam in steps of a fiftieth of a degree. Nothing of the closed forms is
- * used in {@link BruteWheel}.
+ * The closed forms against a wheel that is moved point by point: a cylinder of real radius, swivelled along the
+ * chamfer, round which the tap is turned and moved by its cam in steps of a fiftieth of a degree. Nothing of the closed
+ * forms is used in {@link BruteWheel}.
  */
 @DisplayName("The closed forms against a wheel moved point by point")
 class EnvelopeTest {
@@ -54,7 +54,9 @@ class EnvelopeTest {
         assertThat(Math.toDegrees(Math.atan(gapSquare / path))).isCloseTo(working, within(0.12));
     }
 
-    /** Cases that the land-based form calls clear and the wheel cuts, and cases that are clear; envelope by brute force. */
+    /**
+     * Cases that the land-based form calls clear and the wheel cuts, and cases that are clear; envelope by brute force.
+     */
     @ParameterizedTest(name = "{0} lobes, rise {1}, return {2}, radius {3}: clear {4}")
     @CsvSource({
         "4, 65, 22, 4.6, false",
@@ -114,8 +116,8 @@ class EnvelopeTest {
     }
 
     /**
-     * δ within 5 % near the edge: the wheel's deepest place on land angle θ is met when the centre line stands at θ + δ.
-     * Further back the land's own radius is smaller and δ grows a little (5.8 % at 20 deg here).
+     * δ within 5 % near the edge: the wheel's deepest place on land angle θ is met when the centre line stands at θ +
+     * δ. Further back the land's own radius is smaller and δ grows a little (5.8 % at 20 deg here).
      */
     @Test
     void theGroundPlaceTrailsTheCentreLineByDelta() {

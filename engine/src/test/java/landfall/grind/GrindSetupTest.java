@@ -229,17 +229,24 @@ class GrindSetupTest {
                 Bench.m10Plug(4, 65).cutting().chamfer());
         assertThat(refusals(made(tap, new Make(TapMaterial.CARBIDE, null, true)), THREE_LOBES, Bench.working(6)))
                 .containsExactly(
-                        "flutes.kind: \"forming\" has no cutting edge: there is nothing to relieve. To mend: retire a worn"
+                        "flutes.kind: \"forming\" has no cutting edge: there is nothing to relieve. To mend: retire "
+                                + "a worn"
                                 + " forming tap; its lobes need the maker's form.",
-                        "interrupted: \"yes\" cannot be set here: every second tooth is away, so the load on the next one is"
-                                + " not known. To mend: send it to a grinder with the tap's own cam, or set it by its old"
+                        "interrupted: \"yes\" cannot be set here: every second tooth is away, so the load on the "
+                                + "next one is"
+                                + " not known. To mend: send it to a grinder with the tap's own cam, or set it by "
+                                + "its old"
                                 + " relief under a loupe.",
-                        "wheel.marking: \"A80J6V\" must be a diamond wheel for a carbide tap. To mend: mount a diamond wheel"
+                        "wheel.marking: \"A80J6V\" must be a diamond wheel for a carbide tap. To mend: mount a "
+                                + "diamond wheel"
                                 + " with dust extraction, or send the tap out.",
-                        "cam.lobes: \"3\" must be the number of flutes, 4. To mend: fit the cam with 4 lobes, or check the"
+                        "cam.lobes: \"3\" must be the number of flutes, 4. To mend: fit the cam with 4 lobes, or "
+                                + "check the"
                                 + " flutes on the tap's card.",
-                        "cam.riseAngle: \"60.00 deg from a start at 0.00 deg\" must reach the heel, at 65.00 deg of land. To"
-                                + " mend: fit a cam with a longer rise, start the rise later, or measure the land again.");
+                        "cam.riseAngle: \"60.00 deg from a start at 0.00 deg\" must reach the heel, at 65.00 deg of "
+                                + "land. To"
+                                + " mend: fit a cam with a longer rise, start the rise later, or measure the land "
+                                + "again.");
     }
 
     @Test
@@ -254,9 +261,12 @@ class GrindSetupTest {
         assertThat(refusals(tap, Bench.fixture(cam), Bench.working(6)))
                 .containsExactly(
                         "working-relief: \"a fall of 0.553 mm (0.0218 in) over the whole lobe: radial rise 0.553 mm"
-                                + " (0.0218 in), or axial rise 3.489 mm (0.1374 in)\" must be within the fixture's reach, radial"
-                                + " 0.000 mm (0.0000 in) to 0.200 mm (0.0079 in), axial 0.000 mm (0.0000 in) to 1.000 mm (0.0394"
-                                + " in). To mend: ask for a working relief of at most 3.73 deg, or fit a cam with more rise or a"
+                                + " (0.0218 in), or axial rise 3.489 mm (0.1374 in)\" must be within the fixture's "
+                                + "reach, radial"
+                                + " 0.000 mm (0.0000 in) to 0.200 mm (0.0079 in), axial 0.000 mm (0.0000 in) to "
+                                + "1.000 mm (0.0394"
+                                + " in). To mend: ask for a working relief of at most 3.73 deg, or fit a cam with "
+                                + "more rise or a"
                                 + " shorter rise angle.");
         // and the mend is true: a little less is reached
         assertThat(GrindSetup.of(tap, Bench.fixture(cam), Bench.working(3.72)).findings())
@@ -272,7 +282,8 @@ class GrindSetupTest {
                         .sentence())
                 .isEqualTo(
                         "wheel.spindle: \"4100 rev/min\" must be at most the 4000 rev/min marked on the wheel. To mend:"
-                                + " set a slower spindle speed or mount a wheel marked for this one; a wheel over its mark can"
+                                + " set a slower spindle speed or mount a wheel marked for this one; a wheel over "
+                                + "its mark can"
                                 + " burst.");
     }
 

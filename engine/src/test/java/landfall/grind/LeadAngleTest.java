@@ -46,7 +46,10 @@ class LeadAngleTest {
                 .isCloseTo(0.143239, within(5e-7));
     }
 
-    /** Common practice, no source: 5/8-11 has about 2.65 deg on its major diameter; a 1/8 in land there advances .006 in. */
+    /**
+     * Common practice, no source: 5/8-11 has about 2.65 deg on its major diameter; a 1/8 in land there advances .006
+     * in.
+     */
     @Test
     void fiveEighthsElevenIsAsTheTradeKnowsIt() {
         var thread = Bench.inch(0.625, 11);

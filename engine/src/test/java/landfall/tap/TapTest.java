@@ -50,7 +50,8 @@ class TapTest {
     void aThirdFigureThatPartsIsRefused() {
         assertThatThrownBy(() -> new ChamferGiven(Angle.ofDeg(9), Length.ofMm(8.2), 4.5).resolve(M10, Pen.NONE))
                 .hasMessage(
-                        "chamfer.threads: \"4.5\" must be 3.79, as angle and point diameter make it (within 1 %). To mend:"
+                        "chamfer.threads: \"4.5\" must be 3.79, as angle and point diameter make it (within 1 %). To "
+                                + "mend:"
                                 + " leave one of the three out.");
     }
 
@@ -62,7 +63,9 @@ class TapTest {
                                 + " measure the chamfer's angle and the diameter at the point.");
     }
 
-    /** By hand: core 4, flute radius 2.5, so the flute's centre is at 4.5; cos(γ/2) = (25 + 20.25 − 6.25)/45 = .866667. */
+    /**
+     * By hand: core 4, flute radius 2.5, so the flute's centre is at 4.5; cos(γ/2) = (25 + 20.25 − 6.25)/45 = .866667.
+     */
     @Test
     void aFluteOfOneArcLeavesItsLand() {
         Flutes flutes =

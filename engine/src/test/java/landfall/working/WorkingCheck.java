@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /**
- * Holds printed formulas and code together: every formula, worked out with the figures of the steps before it, must give
- * the figure that the code recorded.
+ * Holds printed formulas and code together: every formula, worked out with the figures of the steps before it, must
+ * give the figure that the code recorded.
  */
 public final class WorkingCheck {
     /** Room for the last digits of doubles that were added in another order; nothing a person could measure. */

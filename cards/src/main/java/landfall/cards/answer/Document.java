@@ -28,7 +28,9 @@ public record Document(
         return new Document(noun, subject, other, items, working, cautions);
     }
 
-    /** Visits every item, groups before what they hold, with its path from the noun on: {@code grind.lead.angleMajor}. */
+    /**
+     * Visits every item, groups before what they hold, with its path from the noun on: {@code grind.lead.angleMajor}.
+     */
     public void walk(BiConsumer<String, Item> visitor) {
         walk(noun, items, visitor);
     }

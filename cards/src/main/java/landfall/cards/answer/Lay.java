@@ -11,7 +11,9 @@ final class Lay {
 
     private Lay() {}
 
-    /** A text in lines of at most 80 columns, each after its indent; the first may have another head of the same width. */
+    /**
+     * A text in lines of at most 80 columns, each after its indent; the first may have another head of the same width.
+     */
     static List<String> wrap(String head, int indent, String text) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder(pad(head, indent));

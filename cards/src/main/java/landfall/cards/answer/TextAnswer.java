@@ -11,8 +11,8 @@ import landfall.quantity.UnitSystem;
 import landfall.working.Step;
 
 /**
- * Answers as plain text of 80 columns. Decimal points stand under each other; a length has the other system's figure beside
- * it in brackets. Figures are rounded for reading only: JSON carries them whole.
+ * Answers as plain text of 80 columns. Decimal points stand under each other; a length has the other system's figure
+ * beside it in brackets. Figures are rounded for reading only: JSON carries them whole.
  */
 public final class TextAnswer {
     /** Column where values begin, and the places before a decimal point there. */

@@ -19,8 +19,9 @@ import landfall.fault.Finding;
 /**
  * JSON cards as flat maps of path and text.
  *
- * <p>A key inside a key is joined by a dot. An array becomes one text: its entries separated by commas, the values of an
- * entry that is a record by blanks, in the alphabetical order of their keys, so that {@code [{"angle":"30 deg","rise":0.5}]} reads {@code 30 deg 0.5}.
+ * <p>A key inside a key is joined by a dot. An array becomes one text: its entries separated by commas, the values of
+ * an entry that is a record by blanks, in the alphabetical order of their keys, so that {@code [{"angle":"30
+ * deg","rise":0.5}]} reads {@code 30 deg 0.5}.
  */
 public final class Flat {
     private static final JsonFactory JSON = JsonFactory.builder()

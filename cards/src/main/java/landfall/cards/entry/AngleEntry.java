@@ -11,7 +11,10 @@ import landfall.fault.Answer;
 import landfall.quantity.Angle;
 import landfall.quantity.UnitSystem;
 
-/** Angles as people type them: {@code 2.5}, {@code 2.5deg}, {@code 2°30'}, {@code 2°30'15"}, {@code 0.5 rad}. Bare is degrees. */
+/**
+ * Angles as people type them: {@code 2.5}, {@code 2.5deg}, {@code 2°30'}, {@code 2°30'15"}, {@code 0.5 rad}. Bare is
+ * degrees.
+ */
 public final class AngleEntry {
     private static final String EXAMPLE = "2.5 deg or 2°30'";
     static final Reader<Angle> READER = new Reader<>(

@@ -12,11 +12,11 @@ import landfall.quantity.Length;
 import landfall.quantity.UnitSystem;
 
 /**
- * Lengths as people type them: {@code 5/8}, {@code 1 1/8}, {@code .4375}, {@code 27/64"}, {@code 11.5mm}, {@code 6 thou},
- * {@code 2 tenths}, {@code 40um}.
+ * Lengths as people type them: {@code 5/8}, {@code 1 1/8}, {@code .4375}, {@code 27/64"}, {@code 11.5mm}, {@code 6
+ * thou}, {@code 2 tenths}, {@code 40um}.
  *
- * <p>A fraction or a leading point without a unit is inch, as it is spoken in a shop; a bare decimal takes the unit of the
- * call-out or card. A tenth is .0001 in. "Mil" is refused, since half the trade means a millimetre by it.
+ * <p>A fraction or a leading point without a unit is inch, as it is spoken in a shop; a bare decimal takes the unit of
+ * the call-out or card. A tenth is .0001 in. "Mil" is refused, since half the trade means a millimetre by it.
  */
 public final class LengthEntry {
     static final Reader<Length> READER = new Reader<>(
@@ -36,7 +36,10 @@ public final class LengthEntry {
         return READER.read(text, bare);
     }
 
-    /** A length that is a diameter: number and letter drills too, when no unit follows: {@code #7}, {@code No. 7}, {@code F}. */
+    /**
+     * A length that is a diameter: number and letter drills too, when no unit follows: {@code #7}, {@code No. 7},
+     * {@code F}.
+     */
     public static Answer<Length> readDiameter(String text, UnitSystem bare) {
         if (!DrillSeries.isWrittenAsDrill(text)) {
             return read(text, bare);

@@ -8,7 +8,9 @@ import java.util.function.DoubleFunction;
 import landfall.fault.Answer;
 import landfall.quantity.UnitSystem;
 
-/** Shares, as fractions of 1: {@code 70%}, {@code 70}. A bare number of 1 or less is refused: .7 can be .7 % or 70 %. */
+/**
+ * Shares, as fractions of 1: {@code 70%}, {@code 70}. A bare number of 1 or less is refused: .7 can be .7 % or 70 %.
+ */
 public final class ShareEntry {
     static final Reader<Double> READER =
             new Reader<>("a share", "70 %", "%", units(), (shape, system) -> Optional.of(percent -> percent / 100));

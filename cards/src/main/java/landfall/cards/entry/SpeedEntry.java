@@ -8,7 +8,9 @@ import java.util.function.DoubleFunction;
 import landfall.fault.Answer;
 import landfall.quantity.Speed;
 
-/** Cutting and wheel speeds. A bare number is refused: wheels are marked in m/s and ft/min, cuts given in m/min and sfm. */
+/**
+ * Cutting and wheel speeds. A bare number is refused: wheels are marked in m/s and ft/min, cuts given in m/min and sfm.
+ */
 public final class SpeedEntry {
     static final Reader<Speed> READER = new Reader<>(
             "a speed",

@@ -9,7 +9,9 @@ import landfall.fault.Answer;
 import landfall.quantity.Stress;
 import landfall.quantity.UnitSystem;
 
-/** Stresses and strengths. A bare number is N/mm² on metric work and refused on inch work: psi and ksi are both in use. */
+/**
+ * Stresses and strengths. A bare number is N/mm² on metric work and refused on inch work: psi and ksi are both in use.
+ */
 public final class StressEntry {
     static final Reader<Stress> READER = new Reader<>(
             "a stress",

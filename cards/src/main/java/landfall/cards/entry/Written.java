@@ -56,6 +56,10 @@ record Written(double number, Shape shape, String unit) {
         if (!decimal.matches()) {
             return refused(text, "is not " + what, "write " + example);
         }
+        return decimal(text, decimal, example);
+    }
+
+    private static Answer<Written> decimal(String text, Matcher decimal, String example) {
         String digits = decimal.group(1);
         String rest = decimal.group(2);
         if (rest.strip().startsWith(",") || rest.strip().startsWith(".")) {

@@ -73,14 +73,14 @@ public record Form(String name, List<Field<?>> fields) {
 
     private List<Finding> unknown(Map<String, String> typed) {
         List<String> known = paths();
-        return typed.keySet().stream()
-                .filter(path -> !known.contains(path))
-                .sorted()
-                .map(path -> new Finding(
-                        path,
-                        typed.get(path),
+        return typed.entrySet().stream()
+                .filter(entry -> !known.contains(entry.getKey()))
+                .sorted(Map.Entry.comparingByKey())
+                .map(entry -> new Finding(
+                        entry.getKey(),
+                        entry.getValue(),
                         "is not a field of " + name,
-                        "write " + Nearest.of(path, known) + ", the nearest, or leave it out"))
+                        "write " + Nearest.of(entry.getKey(), known) + ", the nearest, or leave it out"))
                 .toList();
     }
 }

@@ -6,7 +6,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 
-/** The word that a mistyped one was probably meant to be: by the fewest letters put in, left out, changed or swapped. */
+/**
+ * The word that a mistyped one was probably meant to be: by the fewest letters put in, left out, changed or swapped.
+ */
 public final class Nearest {
     private Nearest() {}
 
@@ -27,7 +29,10 @@ public final class Nearest {
                 .toList();
     }
 
-    /** Edits between two words; a swap of neighbours counts one, a shared last part of a path is worth the path before it. */
+    /**
+     * Edits between two words; a swap of neighbours counts one, a shared last part of a path is worth the path before
+     * it.
+     */
     static int apart(String a, String b) {
         String last = b.substring(b.lastIndexOf('.') + 1);
         int whole = edits(a, b);

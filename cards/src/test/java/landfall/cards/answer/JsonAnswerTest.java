@@ -53,7 +53,8 @@ class JsonAnswerTest {
                         + "\"tilt\":{\"value\":0.3,\"unit\":\"deg\",\"step\":\"a\"},"
                         + "\"pitch\":{\"min\":null,\"max\":0.585629921260,\"unit\":\"in\",\"steps\":{\"max\":\"E\"}},"
                                 .replace("921260", "92126")
-                        + "\"inside\":{\"clear\":true,\"flutes\":4},\"rows\":[{\"land\":1}],\"steps\":[\"one\",\"two\"],"
+                        + "\"inside\":{\"clear\":true,\"flutes\":4},\"rows\":[{\"land\":1}],"
+                        + "\"steps\":[\"one\",\"two\"],"
                         + "\"torque\":{\"low\":1,\"expected\":2,\"high\":3,\"unit\":\"N·m\","
                         + "\"steps\":{\"low\":\"d\",\"expected\":\"d\",\"high\":\"d\"}},"
                         + "\"cautions\":[{\"code\":\"thin\",\"text\":\"margin is thin\",\"raisedBy\":\"E\"}]}");

@@ -50,7 +50,8 @@ class TextAnswerTest {
                 List.of(new Step(P, 1.25), new Step(D2, 7.18809)),
                 List.of(new Caution(
                         "notTabulated",
-                        "this pitch is not in the tables of the standard for this diameter; its limits are computed by formula and preferred number",
+                        "this pitch is not in the tables of the standard for this diameter; its limits are computed "
+                                + "by formula and preferred number",
                         "P")));
     }
 

@@ -21,8 +21,8 @@ class FlatTest {
 
     @Test
     void aTableIsPairsWhateverTheOrderOfItsKeys() {
-        assertThat(Flat.read(
-                                "{\"cam\":{\"table\":[{\"angle\":\"0 deg\",\"rise\":0},{\"rise\":0.5,\"angle\":\"30 deg\"}]}}")
+        assertThat(Flat.read("{\"cam\":{\"table\":[{\"angle\":\"0 deg\",\"rise\":0},{\"rise\":0.5,\"angle\":\"30 "
+                                + "deg\"}]}}")
                         .orThrow())
                 .containsExactly(entry("cam.table", "0 deg 0, 30 deg 0.5"));
     }
@@ -36,7 +36,8 @@ class FlatTest {
         assertThat(finding.given()).isEqualTo("line 2, column 10");
         assertThat(finding.why())
                 .isEqualTo(
-                        "is not JSON: Unexpected character ('\"' (code 34)): was expecting a colon to separate field name and value");
+                        "is not JSON: Unexpected character ('\"' (code 34)): was expecting a colon to separate field "
+                                + "name and value");
     }
 
     @Test

@@ -184,9 +184,11 @@ class EntryTest {
             quoteCharacter = '~',
             value = {
                 "1,250 mm|has a comma that can be a decimal sign or a thousands sign|write 1.250 or 1250",
-                "1,234.5|has more than one decimal sign|write one decimal point and no thousands sign: 11.5 mm, 27/64, .4375 or 6 thou",
+                "1,234.5|has more than one decimal sign|write one decimal point and no thousands sign: 11.5 mm, "
+                        + "27/64, .4375 or 6 thou",
                 "5, mm|has a comma with no digit after it|write 11.5 mm, 27/64, .4375 or 6 thou",
-                "3 furlongs|has a unit that is not one of a length, \"furlongs\"|write it in mm, µm, in, thou or tenths, such as 11.5 mm, 27/64, .4375 or 6 thou",
+                "3 furlongs|has a unit that is not one of a length, \"furlongs\"|write it in mm, µm, in, thou or "
+                        + "tenths, such as 11.5 mm, 27/64, .4375 or 6 thou",
                 "1/0|divides by 0|write a fraction such as 27/64",
                 "1 9/8|has a fraction of 1 or more after the whole number|write it like 1 1/8",
                 "12 mil|says mil, which is .001 in to some and 1 mm to others|write thou or mm",

@@ -37,7 +37,8 @@ class FormTest {
                         .findings())
                 .extracting(Finding::sentence)
                 .containsExactly(
-                        "flutes.count: \"\" is needed: how many flutes. To mend: give a whole number from 1 to 12, such as 4.",
+                        "flutes.count: \"\" is needed: how many flutes. To mend: give a whole number from 1 to 12, "
+                                + "such as 4.",
                         "flutes.kind: \"strait\" must be one of straight, spiral-left. "
                                 + "To mend: write straight, the nearest, or another of them.",
                         "units: \"furlongs\" must be one of inch, metric. "
