@@ -64,7 +64,7 @@ class BareDoublesTest {
 
     /** A record's components say what its constructor takes, and a method of ours what those that override it do. */
     private static boolean saidElsewhere(JavaClass type, JavaCodeUnit unit) {
-        return unit.isConstructor() && type.isRecord()
+        return (unit.isConstructor() && type.isRecord())
                 || type.getAllRawInterfaces().stream()
                         .filter(above -> above.getPackageName().startsWith("landfall"))
                         .flatMap(above -> above.getMethods().stream())

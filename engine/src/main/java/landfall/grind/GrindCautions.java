@@ -62,8 +62,8 @@ final class GrindCautions {
         if (phase.dying().deg() > 1e-9) {
             cautions.add(new Caution(
                     "slopeDies",
-                    ("The rise ends before the heel is ground: the relief slope dies over the last %.1f deg of the land."
-                                            + " The")
+                    ("The rise ends before the heel is ground: the relief slope dies over the last %.1f deg of the"
+                                            + " land. The")
                                     .formatted(phase.dying().deg())
                             + " wheel's own arc still clears it.",
                     "θ_dying"));
