@@ -85,7 +85,7 @@ class ThreeWiresTest {
     void theExampleOfTheMethodNote() {
         ScrewThread thread = inch(0.5, 13, 1);
         var m = ThreeWires.over(thread, best(thread), Length.ofInch(0.45), Pen.NONE);
-        assertThat(m.wire().inch()).isCloseTo(0.044411, within(5e-7));
+        assertThat(m.wire().inch()).isCloseTo(0.044412, within(5e-7));
         assertThat(m.leadTerm().inch()).isCloseTo(0.00009862, within(5e-9));
         assertThat(m.over().inch()).isCloseTo(0.516716, within(1e-6));
     }
