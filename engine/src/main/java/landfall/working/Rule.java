@@ -7,7 +7,8 @@ package landfall.working;
  * <p>The formula is written with the symbols of the steps before it: {@code + - * / ^ ( )}, {@code pi}, and the
  * functions {@code sin cos tan asin acos atan sqrt min max floor abs} (angles in degrees), {@code if(c, a, b)} with
  * {@code < <= > >=}, and {@code round(x, step)} to the nearest multiple, halves upwards. A step that is not computed
- * here has the formula {@link #GIVEN} or {@link #TABLE}.
+ * {@code < <= > >=}, and {@code round(x, step)} to the nearest multiple, halves upwards. A step that is not computed
+ * here has the formula {@link #GIVEN}, {@link #TABLE} or {@link #FITTED}.
  *
  * @param symbol short name, unique in one answer
  * @param formula as printed
@@ -22,6 +23,9 @@ public record Rule(String symbol, String formula, String unit, Source source, Tr
     /** Formula of a figure that a table gave. */
     public static final String TABLE = "table";
 
+    /** Formula of a figure fitted to many readings at once: its note says how. */
+    public static final String FITTED = "least squares";
+
     static final Source THE_PERSON = Source.of("given", "");
 
     /** A figure that the person gave: recorded so that the formulas after it can be checked by hand. */
@@ -34,8 +38,13 @@ public record Rule(String symbol, String formula, String unit, Source source, Tr
         return new Rule(symbol, TABLE, unit, source, trust, means);
     }
 
+    /** A figure fitted to readings: there is no line that a pocket calculator could follow. */
+    public static Rule fitted(String symbol, String unit, Source source, String means) {
+        return new Rule(symbol, FITTED, unit, source, Trust.MEASURED, means);
+    }
+
     /** Whether the formula can be evaluated from the steps before it. */
     public boolean isComputed() {
-        return !formula.equals(GIVEN) && !formula.equals(TABLE);
+        return !formula.equals(GIVEN) && !formula.equals(TABLE) && !formula.equals(FITTED);
     }
 }

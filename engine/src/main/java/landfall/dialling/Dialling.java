@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.dialling;
+
+import java.util.List;
+import landfall.grind.Place;
+import landfall.working.Pen;
+import landfall.working.Rule;
+import landfall.working.Worked;
+import org.jspecify.annotations.Nullable;
+
+/** Answers a set of dial readings: the fit, what it means for the tap, and what to turn. */
+public final class Dialling {
+    static final Rule LEAD = Rule.given("L", "mm", "lead, advance in one turn");
+    static final Rule LEAD_FELT = Rule.given("L_w", "mm", "lead as the relief feels it");
+    static final Rule FLUTES = Rule.given("N", "1", "flutes");
+    static final Rule CHAMFER = Rule.given("κ", "deg", "chamfer angle to the axis");
+    static final Rule RADIUS = Rule.given("r", "mm", "radius at the middle of the chamfer");
+
+    private Dialling() {}
+
+    public static Worked<DialFindings> of(DialAsk ask) {
+        return Worked.of(pen -> findings(ask, pen));
+    }
+
+    static DialFindings findings(DialAsk ask, Pen pen) {
+        writeTap(ask.tap(), pen);
+        Readings readings = ask.readings();
+        Place place = readings.place();
+        Solution found = Fits.fullest(readings, ask.cam());
+        Readings referenceReadings = ask.beside().reference();
+        Solution reference = referenceReadings == null ? null : Fits.reference(referenceReadings);
+        FitsFound fits = fits(ask, found);
+        RunOutRules.writeFit(found, fits.main(), pen);
+        Against against = reference == null || !found.model.terms.runOut
+                ? null
+                : Against.of(found, reference, Against.share(place, ask.tap().chamfer()));
+        RunOutRules.writeRunOut(fits.main().runOut(), against, place, pen);
+        LandsFound lands = LandsFound.of(ask, found, against == null ? null : reference, pen);
+        ReliefFound relief =
+                place == Place.CHAMFER_STILL ? ReliefJudge.of(fits.main().slope(), ask.tap(), ask.beside(), pen) : null;
+        AlongChamfer along = ask.beside().along();
+        Swivel swivel = along == null ? null : Swivel.of(along);
+        DialFindings bare =
+                new DialFindings(place, fits, against, lands, relief, swivel, List.of(), List.of(), List.of());
+        Double wanted = Aims.slope(place, ask.tap(), ask.beside().aim());
+        return new DialFindings(
+                place,
+                fits,
+                against,
+                lands,
+                relief,
+                swivel,
+                Corrections.of(ask, bare, wanted, pen),
+                wanted == null
+                        ? List.of()
+                        : Aims.targets(wanted, ask.cam(), ask.tap().land()),
+                Doubts.of(ask, bare, found.model));
+    }
+
+    private static FitsFound fits(DialAsk ask, Solution found) {
+        Readings readings = ask.readings();
+        Solution common =
+                found.model.terms == Terms.HEIGHTS ? Fits.orNull(readings, ask.cam(), Terms.COMMON_ZERO) : null;
+        OutlierHunt hunt = OutlierHunt.of(readings, ask.cam(), found);
+        return new FitsFound(
+                DialFit.of(found),
+                orNull(common),
+                orNull(hunt.without()),
+                hunt.outliers(),
+                Phase.of(readings, ask.cam(), found));
+    }
+
+    private static @Nullable DialFit orNull(@Nullable Solution solution) {
+        return solution == null ? null : DialFit.of(solution);
+    }
+
+    private static void writeTap(TapFacts tap, Pen pen) {
+        pen.write(LEAD, tap.lead().mm());
+        pen.write(LEAD_FELT, tap.leadFelt().mm());
+        pen.write(FLUTES, tap.flutes());
+        pen.write(CHAMFER, tap.chamfer().deg());
+        pen.write(RADIUS, tap.radius().mm());
+    }
+}

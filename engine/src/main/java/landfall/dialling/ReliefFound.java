@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.dialling;
+
+import landfall.quantity.Angle;
+import landfall.quantity.Length;
+
+/**
+ * The relief found on the tap, and how it will work.
+ *
+ * @param fall radially, per radian of land angle
+ * @param working relief left when the tap advances, square to the edge at the middle of the chamfer
+ * @param ground static relief, square to the edge
+ * @param wanted working relief that it is judged by
+ * @param verdict whether to set it like it was
+ */
+public record ReliefFound(Length fall, FittedAngle working, Angle ground, Angle wanted, Verdict verdict) {
+    /** Common practice knows relief to two degrees, no better. */
+    static final double PRACTICE_DEG = 2;
+
+    /** What becomes of a tap that is ground like that again. */
+    public enum Verdict {
+        /** No working relief: the heel rubs on the cut. */
+        RUBS,
+        /** Nothing or little; these readings cannot tell rubbing from cutting. */
+        MAY_RUB,
+        /** More than two degrees under what is wanted. */
+        LITTLE,
+        /** Within two degrees of what is wanted. */
+        SOUND,
+        /** More than two degrees over what is wanted: a weak edge that chatters and chips. */
+        MUCH
+    }
+
+    static Verdict judge(FittedAngle working, Angle wanted) {
+        double value = working.value().deg();
+        double uncertainty = working.uncertainty().deg();
+        if (value + uncertainty < 0) {
+            return Verdict.RUBS;
+        }
+        if (value - uncertainty < 0) {
+            return Verdict.MAY_RUB;
+        }
+        if (value < wanted.deg() - PRACTICE_DEG) {
+            return Verdict.LITTLE;
+        }
+        return value <= wanted.deg() + PRACTICE_DEG ? Verdict.SOUND : Verdict.MUCH;
+    }
+
+    /**
+     * Working relief wanted when nothing else is asked, common practice: 6 degrees, 8 for chamfers over 20 degrees, 5
+     * under 5.5.
+     */
+    static Angle usual(Angle chamfer) {
+        if (chamfer.deg() > 20) {
+            return Angle.ofDeg(8);
+        }
+        return Angle.ofDeg(chamfer.deg() < 5.5 ? 5 : 6);
+    }
+}

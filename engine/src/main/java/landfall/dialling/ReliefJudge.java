@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.dialling;
+
+import landfall.quantity.Angle;
+import landfall.quantity.Length;
+import landfall.working.Pen;
+import landfall.working.Rule;
+import landfall.working.Source;
+import landfall.working.Trust;
+
+/**
+ * From the slope dialled on the chamfer at rest to the relief that is on the tap.
+ *
+ * <p>The dial stands square to the chamfer and the surface falls away from it: {@code f' = -k/cos(κ)} radially, so the
+ * static relief square to the edge is {@code atan(-k/r)} and its uncertainty {@code cos²(α_n) u(k)/r}.
+ */
+final class ReliefJudge {
+    private static final Source GEOMETRY = Source.of("derived", "docs/methods/dialling.md, relief found");
+    static final Rule FALL =
+            new Rule("f'", "-k/cos(κ)", "mm/rad", GEOMETRY, Trust.DERIVED, "radial fall per radian of land, as found");
+    static final Rule GROUND = new Rule(
+            "α_n", "atan(cos(κ)*f'/r)", "deg", GEOMETRY, Trust.DERIVED, "static relief found, square to the edge");
+    static final Rule LEAD_ANGLE = new Rule(
+            "λ", "atan(L_w/(2*pi*r))", "deg", GEOMETRY, Trust.DERIVED, "lead angle at the middle of the chamfer");
+    static final Rule LOSS = new Rule(
+            "η",
+            "atan(tan(λ)*sin(κ))",
+            "deg",
+            GEOMETRY,
+            Trust.DERIVED,
+            "relief lost to the advance, square to the edge");
+    static final Rule WORKING =
+            new Rule("α_w", "α_n - η", "deg", GEOMETRY, Trust.DERIVED, "working relief left, square to the edge");
+    static final Rule WORKING_STANDARD = new Rule(
+            "u_α", "cos(α_n)^2*u_k/r*180/pi", "deg", GEOMETRY, Trust.DERIVED, "standard uncertainty of the relief");
+
+    private ReliefJudge() {}
+
+    static ReliefFound of(Fitted slope, TapFacts tap, Beside beside, Pen pen) {
+        double cosine = Math.cos(tap.chamfer().rad());
+        double r = tap.radius().mm();
+        double fall = pen.write(FALL, -slope.value().mm() / cosine);
+        double ground = pen.write(GROUND, Math.toDegrees(Math.atan(cosine * fall / r)));
+        double loss = loss(tap, pen);
+        double working = pen.write(WORKING, ground - loss);
+        double flat = Math.pow(Math.cos(Math.toRadians(ground)), 2) / r;
+        double standard = pen.write(
+                WORKING_STANDARD, Math.toDegrees(flat * slope.standard().mm()));
+        FittedAngle left = new FittedAngle(
+                Angle.ofDeg(working),
+                Angle.ofDeg(standard),
+                Angle.ofRad(flat * slope.uncertainty().mm()));
+        Angle wanted = wanted(tap, beside, loss);
+        return new ReliefFound(Length.ofMm(fall), left, Angle.ofDeg(ground), wanted, ReliefFound.judge(left, wanted));
+    }
+
+    private static double loss(TapFacts tap, Pen pen) {
+        double lambda = pen.write(
+                LEAD_ANGLE,
+                Math.toDegrees(Math.atan(
+                        tap.leadFelt().mm() / (2 * Math.PI * tap.radius().mm()))));
+        return pen.write(
+                LOSS,
+                Math.toDegrees(Math.atan(Math.tan(Math.toRadians(lambda))
+                        * Math.sin(tap.chamfer().rad()))));
+    }
+
+    /** The working relief that the wanted rises would leave, or the usual one. */
+    private static Angle wanted(TapFacts tap, Beside beside, double loss) {
+        Aim aim = beside.aim();
+        if (aim == null) {
+            return ReliefFound.usual(tap.chamfer());
+        }
+        double square = aim.squareFall(tap.chamfer());
+        return Angle.ofDeg(Math.toDegrees(Math.atan(square / tap.radius().mm())) - loss);
+    }
+}
