@@ -11,8 +11,8 @@ import landfall.working.Source;
 import landfall.working.Trust;
 
 /**
- * An odd-fluted tap in a V-anvil micrometer: one wire in the groove under the spindle, the V's faces on the crests of the
- * two lands opposite.
+ * An odd-fluted tap in a V-anvil micrometer: one wire in the groove under the spindle, the V's faces on the crests of
+ * the two lands opposite.
  *
  * <p>The V that fits N lands has 180 − 360/N degrees. From its apex to the far side of a round d it is k·d, so the
  * spindle moves k times the change of diameter; a scale "in diameters" is already divided by k.

@@ -9,10 +9,10 @@ import landfall.thread.ScrewThread;
  * A straight wire laid in a thread groove, free to tilt, found numerically: no lead formula is used.
  *
  * <p>Groove on the +x side, symmetric about z = 0. Its flanks are z = L·θ/2π ± [(ρ − E/2)·tan A + P/4] at radius ρ and
- * azimuth θ. Turned half a turn about x the groove is itself, so one flank is enough. The wire's axis crosses the x axis
- * at c, square to it, tilted by β out of the y direction. A surface point keeps the axis at x + sqrt(W²/4 − q²) or more,
- * q being its distance from the axis seen along x; the wire rests at the greatest of these, and tilts until that is
- * least. Size over the wires: 2·c + W.
+ * azimuth θ. Turned half a turn about x the groove is itself, so one flank is enough. The wire's axis crosses the x
+ * axis at c, square to it, tilted by β out of the y direction. A surface point keeps the axis at x + sqrt(W²/4 − q²) or
+ * more, q being its distance from the axis seen along x; the wire rests at the greatest of these, and tilts until that
+ * is least. Size over the wires: 2·c + W.
  */
 final class WireOnHelicoid {
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;

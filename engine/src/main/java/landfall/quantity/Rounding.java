@@ -7,8 +7,8 @@ import java.math.RoundingMode;
 /**
  * Rounding by a named rule, in decimal.
  *
- * <p>A binary double such as 1.0005 is a little under its own decimal; the rules of the standards speak of decimals.
- * So a figure is first read back as the shortest decimal that names it to 12 significant digits, then rounded.
+ * <p>A binary double such as 1.0005 is a little under its own decimal; the rules of the standards speak of decimals. So
+ * a figure is first read back as the shortest decimal that names it to 12 significant digits, then rounded.
  */
 public final class Rounding {
     private static final java.math.MathContext DECIMAL_OF_A_DOUBLE =

@@ -12,8 +12,8 @@ import landfall.working.Trust;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The chamfer as it was measured: two of angle, point diameter and threads; the third follows from
- * tan κ = (d − d_p)/(2·n·P), with d the basic major diameter.
+ * The chamfer as it was measured: two of angle, point diameter and threads; the third follows from tan κ = (d −
+ * d_p)/(2·n·P), with d the basic major diameter.
  */
 public record ChamferGiven(
         @Nullable Angle angle,

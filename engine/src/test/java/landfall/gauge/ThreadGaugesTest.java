@@ -37,8 +37,8 @@ class ThreadGaugesTest {
     }
 
     /**
-     * 1/4-20 UNC-2B with X .0003 and .0005, worked by hand: GO .2175-.2178, major .2500-.2505; NOT GO .2221-.2224, major to
-     * .2224 + .02165 = .2441; pins .196 and .207.
+     * 1/4-20 UNC-2B with X .0003 and .0005, worked by hand: GO .2175-.2178, major .2500-.2505; NOT GO .2221-.2224,
+     * major to .2224 + .02165 = .2441; pins .196 and .207.
      */
     @Test
     void aQuarterTwentyHoleIsGaugedAsWorkedByHand() {

@@ -85,7 +85,9 @@ class MaterialsTest {
         });
     }
 
-    /** Kienzle's pressure grows as the chip thins: softer groups of one family lie under harder ones at one thickness. */
+    /**
+     * Kienzle's pressure grows as the chip thins: softer groups of one family lie under harder ones at one thickness.
+     */
     @Test
     void harderMaterialsOfAFamilyPressMore() {
         assertThat(at("1018", 0.05)).isLessThan(at("1045", 0.05));

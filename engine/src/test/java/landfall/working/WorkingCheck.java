@@ -20,8 +20,10 @@ public final class WorkingCheck {
 
     private WorkingCheck() {}
 
-    /** Fails with every formula that parts from its figure, asks for a symbol not written yet, or changes
-     * its unit. A figure may be written again with another value: formulas after it take the latest. */
+    /**
+     * Fails with every formula that parts from its figure, asks for a symbol not written yet, or changes its unit. A
+     * figure may be written again with another value: formulas after it take the latest.
+     */
     public static void everyFormulaGivesItsFigure(List<Step> steps) {
         List<String> wrong = findings(steps);
         if (!wrong.isEmpty()) {
