@@ -9,12 +9,15 @@ import landfall.working.Pen;
 /**
  * A call-out as it was read: a thread, and what its note asks for. Each family has its own.
  *
- * <p>{@code parse(normal()).equals(this)} holds for every call-out.
+ * <p>{@code CallOuts.read(normal())} gives an equal call-out, for every call-out.
  */
 public interface CallOut {
     ScrewThread thread();
 
-    /** The normal form in ASCII: {@code M8x1.25-6H}, {@code 1/4-20 UNC-2B}. A class that was not given stays out. */
+    /**
+     * The normal form in ASCII, such as {@code M8x1.25-6H} or {@code 1/4-20 UNC-2B}. A class that was not given stays
+     * out.
+     */
     String normal();
 
     /** The classes named in the call-out; empty when none is. */
@@ -25,6 +28,21 @@ public interface CallOut {
      * side only.
      */
     Optional<SideLimits> limits(Side side, Pen pen);
+
+    /** The same with a choice of rounding; families with one rule of rounding have one answer. */
+    default Optional<SideLimits> limits(Side side, MinorRounding rounding, Pen pen) {
+        return limits(side, pen);
+    }
+
+    /** What a standard states of the external thread beside its limits; empty in most families. */
+    default Optional<ExternalExtras> externalExtras(Pen pen) {
+        return Optional.empty();
+    }
+
+    /** Gauge planes and turns of a taper thread; empty in parallel families. */
+    default Optional<Taper> taper(Pen pen) {
+        return Optional.empty();
+    }
 
     /** What a reader must be told about this thread: tables left blank, remembered figures, traps. */
     List<Caution> cautions();

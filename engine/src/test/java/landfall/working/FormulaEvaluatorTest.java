@@ -61,6 +61,8 @@ class FormulaEvaluatorTest {
                 "round(0.15, 0.1) | 0.2",
                 "round(2.34449, 0.001) | 2.344",
                 "round(0.00015, 0.0001) | 0.0002",
+                "roundeven(0.00165, 0.0001) | 0.0016",
+                "roundeven(0.00175, 0.0001) | 0.0018",
             })
     void worksOutAsByHand(String formula, double expected) {
         assertThat(FormulaEvaluator.evaluate(formula, SYMBOLS::get)).isCloseTo(expected, within(1e-12));

@@ -20,7 +20,11 @@ final class Functions {
             }
             case "round" -> {
                 count(name, given, 2);
-                yield round(given.get(0), given.get(1));
+                yield round(given.get(0), given.get(1), RoundingMode.HALF_UP);
+            }
+            case "roundeven" -> {
+                count(name, given, 2);
+                yield round(given.get(0), given.get(1), RoundingMode.HALF_EVEN);
             }
             default -> {
                 count(name, given, 1);
@@ -44,11 +48,11 @@ final class Functions {
         };
     }
 
-    /** To the nearest multiple of the step, halves upwards; 13 figures are looked at, so that 0.15 is a half. */
-    private static double round(double x, double step) {
+    /** To the nearest multiple of the step, halves as the mode says; 13 figures are looked at, so that 0.15 is a half. */
+    private static double round(double x, double step, RoundingMode mode) {
         return new BigDecimal(x)
                 .round(new MathContext(13))
-                .divide(BigDecimal.valueOf(step), 0, RoundingMode.HALF_UP)
+                .divide(BigDecimal.valueOf(step), 0, mode)
                 .multiply(BigDecimal.valueOf(step))
                 .doubleValue();
     }

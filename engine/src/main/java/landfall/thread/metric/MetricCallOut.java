@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.thread.metric;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import landfall.fault.Caution;
+import landfall.thread.CallOut;
+import landfall.thread.Family;
+import landfall.thread.Hand;
+import landfall.thread.Lead;
+import landfall.thread.Profile;
+import landfall.thread.ScrewThread;
+import landfall.thread.Side;
+import landfall.thread.SideLimits;
+import landfall.working.Pen;
+
+/** A metric call-out such as {@code M8x1.25-6H} or {@code M16xPh3P1.5-6H-L-LH}. */
+public record MetricCallOut(MetricSize size, Fit fit, Engagement engagement, Hand hand) implements CallOut {
+    /** Up to M1.4 the usual zones are 5H and 6h. */
+    private static final int SMALLEST_WITH_USUAL_ZONES = 14_000;
+
+    /** The zones named: none, one, or one of each side. */
+    public record Fit(Optional<Zone> internal, Optional<Zone> external) {
+        public static final Fit NONE = new Fit(Optional.empty(), Optional.empty());
+
+        boolean isOpen() {
+            return external.isEmpty() && internal.isEmpty();
+        }
+
+        String code() {
+            return String.join(
+                    "/",
+                    Stream.of(internal, external)
+                            .flatMap(Optional::stream)
+                            .map(Zone::code)
+                            .toList());
+        }
+    }
+
+    @Override
+    public ScrewThread thread() {
+        return new ScrewThread(
+                Family.METRIC, Profile.ISO_60, size.majorLength(), new Lead(size.pitchLength(), size.starts()), hand);
+    }
+
+    @Override
+    public String normal() {
+        StringBuilder text = new StringBuilder(24).append(size.label());
+        if (!fit.isOpen()) {
+            text.append('-').append(fit.code());
+        }
+        String length = engagement.code();
+        if (!length.isEmpty()) {
+            text.append('-').append(length);
+        }
+        if (hand == Hand.LEFT) {
+            text.append("-LH");
+        }
+        return text.toString();
+    }
+
+    @Override
+    public List<String> classes() {
+        return Stream.of(fit.internal, fit.external)
+                .flatMap(Optional::stream)
+                .map(Zone::code)
+                .toList();
+    }
+
+    /** The zone in force on a side: as named, the usual one when none is, empty when only the other side is named. */
+    public Optional<Zone> zone(Side side) {
+        if (fit.isOpen()) {
+            return Optional.of(side == Side.INTERNAL ? usualInside() : usualOutside());
+        }
+        return side == Side.INTERNAL ? fit.internal : fit.external;
+    }
+
+    /** Medium quality: one grade finer for short engagement, one coarser for long. */
+    private Zone usualInside() {
+        boolean tiny = size.diameter() <= SMALLEST_WITH_USUAL_ZONES;
+        return switch (engagement.group()) {
+            case S -> Zone.of(5, 'H');
+            case N -> Zone.of(tiny ? 5 : 6, 'H');
+            case L -> Zone.of(7, 'H');
+        };
+    }
+
+    private Zone usualOutside() {
+        char position = size.diameter() <= SMALLEST_WITH_USUAL_ZONES ? 'h' : 'g';
+        return switch (engagement.group()) {
+            case S -> new Zone(5, position, 6, position);
+            case N -> Zone.of(6, position);
+            case L -> new Zone(7, position, 6, position);
+        };
+    }
+
+    @Override
+    public Optional<SideLimits> limits(Side side, Pen pen) {
+        return zone(side)
+                .map(zone -> side == Side.INTERNAL
+                        ? new MetricLimits(size, pen).internal(zone)
+                        : new MetricLimits(size, pen).external(zone));
+    }
+
+    @Override
+    public List<Caution> cautions() {
+        return MetricCautions.of(this);
+    }
+}

@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.thread.unified;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import landfall.fault.Caution;
+import landfall.thread.CallOut;
+import landfall.thread.ExternalExtras;
+import landfall.thread.Family;
+import landfall.thread.Hand;
+import landfall.thread.Lead;
+import landfall.thread.MinorRounding;
+import landfall.thread.Profile;
+import landfall.thread.ScrewThread;
+import landfall.thread.Side;
+import landfall.thread.SideLimits;
+import landfall.thread.scan.Numerals;
+import landfall.working.Pen;
+
+/** A Unified call-out such as {@code 1/4-20 UNC-2B} or {@code 10-32 UNRF-3A-LH}. */
+public record UnifiedCallOut(UnifiedSize size, Form form, Fit fit, Hand hand, Note note) implements CallOut {
+    /** The series, and whether the root of the external thread must be rounded (UNR). */
+    public record Form(Series series, boolean roundedRoot) {
+        String code() {
+            return (roundedRoot ? "UNR" : "UN") + series.suffix();
+        }
+    }
+
+    /** The classes named: none, one, or one of each side. */
+    public record Fit(Optional<UnifiedClass> external, Optional<UnifiedClass> internal) {
+        public static final Fit NONE = new Fit(Optional.empty(), Optional.empty());
+
+        boolean isOpen() {
+            return external.isEmpty() && internal.isEmpty();
+        }
+
+        /** The class of a side: as named, the usual one when none is, empty when only the other side is named. */
+        Optional<UnifiedClass> on(Side side) {
+            if (isOpen()) {
+                return Optional.of(side == Side.EXTERNAL ? UnifiedClass.A2 : UnifiedClass.B2);
+            }
+            return side == Side.EXTERNAL ? external : internal;
+        }
+
+        String code() {
+            String outside = external.map(UnifiedClass::code).orElse("");
+            String inside = internal.map(UnifiedClass::code).orElse("");
+            return outside.isEmpty() || inside.isEmpty() ? outside + inside : outside + "/" + inside;
+        }
+    }
+
+    /**
+     * What else the note says.
+     *
+     * @param engagement special length of engagement in 1e-8 in, zero for that of the series
+     * @param gaugingSystem 21, 22 or 23, zero when none is named
+     */
+    public record Note(long engagement, int gaugingSystem) {
+        public static final Note NONE = new Note(0, 0);
+    }
+
+    @Override
+    public ScrewThread thread() {
+        return new ScrewThread(
+                Family.UNIFIED, Profile.ISO_60, size.majorLength(), new Lead(size.pitchLength(), size.starts()), hand);
+    }
+
+    @Override
+    public String normal() {
+        StringBuilder text =
+                new StringBuilder(32).append(size.label()).append(' ').append(form.code());
+        if (!fit.isOpen()) {
+            text.append('-').append(fit.code());
+        }
+        if (hand == Hand.LEFT) {
+            text.append("-LH");
+        }
+        if (note.gaugingSystem != 0) {
+            text.append(" (").append(note.gaugingSystem).append(')');
+        }
+        if (note.engagement != 0) {
+            text.append(" LE ").append(Numerals.plain(note.engagement));
+        }
+        return text.toString();
+    }
+
+    @Override
+    public List<String> classes() {
+        return java.util.stream.Stream.of(fit.external, fit.internal)
+                .flatMap(Optional::stream)
+                .map(UnifiedClass::code)
+                .toList();
+    }
+
+    @Override
+    public Optional<SideLimits> limits(Side side, Pen pen) {
+        return limits(side, MinorRounding.CURRENT, pen);
+    }
+
+    @Override
+    public Optional<SideLimits> limits(Side side, MinorRounding rounding, Pen pen) {
+        return fit.on(side)
+                .map(named -> side == Side.EXTERNAL
+                        ? arithmetic(pen).external(named, form.roundedRoot, pen)
+                        : arithmetic(pen).internal(named, rounding, pen));
+    }
+
+    @Override
+    public Optional<ExternalExtras> externalExtras(Pen pen) {
+        boolean hotRolled = form.series == Series.UNC || form.series == Series.UN && size.pitch() == Numerals.ONE / 8;
+        return fit.on(Side.EXTERNAL)
+                .map(named -> arithmetic(pen).extras(named, hotRolled && named == UnifiedClass.A2, pen));
+    }
+
+    private UnifiedLimits arithmetic(Pen pen) {
+        return note.engagement != 0
+                ? UnifiedLimits.over(size, note.engagement, pen)
+                : UnifiedLimits.of(size, engagementIsDiameter(), pen);
+    }
+
+    /** UNC, UNF, and constant pitches of 4, 6 and 8: LE is the diameter. All others: nine pitches. */
+    private boolean engagementIsDiameter() {
+        return switch (form.series) {
+            case UNC, UNF -> true;
+            case UN -> size.pitch() >= Numerals.ONE / 8;
+            case UNEF, UNS -> false;
+        };
+    }
+
+    @Override
+    public List<Caution> cautions() {
+        return UnifiedCautions.of(this);
+    }
+
+    /** Whether any class in force satisfies the test. */
+    boolean hasClass(java.util.function.Predicate<UnifiedClass> test) {
+        List<UnifiedClass> inForce = new ArrayList<>();
+        fit.on(Side.EXTERNAL).ifPresent(inForce::add);
+        fit.on(Side.INTERNAL).ifPresent(inForce::add);
+        return inForce.stream().anyMatch(test);
+    }
+}
