@@ -4,7 +4,6 @@ package landfall.cards.form;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import landfall.fault.Answer;
 import landfall.fault.Finding;
@@ -18,9 +17,13 @@ public final class Kinds {
             (text, bare) -> text.isBlank()
                     ? refused(text, "is empty", "write something, or leave the field out")
                     : Answer.of(text.strip()),
-            Map.of("type", "string", "minLength", 1));
+            ordered("type", "string", "minLength", 1));
 
-    public static final Kind<Boolean> YES_NO = choice(Map.of("yes", true, "no", false, "true", true, "false", false));
+    public static final Kind<Boolean> YES_NO = new Kind<>(
+            "yes or no",
+            Kinds.<Boolean>choice(ordered("yes", true, "no", false, "true", true, "false", false))
+                    .reading(),
+            ordered("type", List.of("boolean", "string")));
 
     public static final Kind<UnitSystem> UNITS = choice(ordered("inch", UnitSystem.INCH, "metric", UnitSystem.METRIC));
 
@@ -51,9 +54,9 @@ public final class Kinds {
         return new Kind<>(
                 "one of " + words,
                 (text, bare) -> {
-                    String asked = text.strip().toLowerCase(Locale.ROOT).replace(' ', '-');
+                    String asked = text.strip().replace(' ', '-');
                     for (Map.Entry<String, T> entry : meanings.entrySet()) {
-                        if (entry.getKey().equals(asked)) {
+                        if (entry.getKey().equalsIgnoreCase(asked)) {
                             return Answer.of(entry.getValue());
                         }
                     }

@@ -2,7 +2,6 @@
 package landfall.cards.form;
 
 import java.util.List;
-import java.util.Map;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import landfall.cards.entry.AngleEntry;
@@ -90,7 +89,7 @@ public final class Quantities {
     }
 
     private static <T> Kind<T> kind(String words, Kind.Reading<T> reading) {
-        return new Kind<>(words, reading, Map.of("type", List.of("string", "number"), "description", words));
+        return new Kind<>(words, reading, Kinds.ordered("type", List.of("string", "number"), "description", words));
     }
 
     /** The finding names what was given, which only the reading text knows; the form puts it in. */
