@@ -57,12 +57,23 @@ public sealed interface Item {
         }
     }
 
-    /** A table: groups of the same shape; their own keys are not printed. */
-    record Rows(String key, List<Group> rows) implements Item {
+    /**
+     * A table: groups of the same shape; their own keys are not printed.
+     *
+     * @param cross how plain text may fold it; null for one line a row
+     */
+    record Rows(String key, List<Group> rows, @Nullable Cross cross) implements Item {
         public Rows {
             rows = List.copyOf(rows);
         }
+
+        public Rows(String key, List<Group> rows) {
+            this(key, rows, null);
+        }
     }
+
+    /** A table read across and down: a column for each text under one key, a line for each figure under another. */
+    record Cross(String across, String down, String cell) {}
 
     /** Sentences in order. */
     record Lines(String key, List<String> lines) implements Item {

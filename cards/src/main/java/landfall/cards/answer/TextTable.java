@@ -2,7 +2,10 @@
 package landfall.cards.answer;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import landfall.cards.words.Words;
 import landfall.quantity.UnitSystem;
 
@@ -22,11 +25,17 @@ final class TextTable {
         if (table.rows().isEmpty()) {
             return List.of();
         }
-        List<Item> shape = table.rows().get(0).items();
-        List<List<String>> columns = new ArrayList<>();
-        for (int i = 0; i < shape.size(); i++) {
-            columns.add(column(table, i));
+        if (table.cross() != null) {
+            return laidOut(crossed(table, table.cross()), indent);
         }
+        Map<String, Item> shape = new LinkedHashMap<>();
+        table.rows().forEach(row -> row.items().forEach(item -> shape.putIfAbsent(item.key(), item)));
+        List<List<String>> columns = new ArrayList<>();
+        shape.values().forEach(first -> columns.add(column(table, first)));
+        return laidOut(columns, indent);
+    }
+
+    private static List<String> laidOut(List<List<String>> columns, int indent) {
         int width = indent + GAP.length() * (columns.size() - 1);
         for (List<String> column : columns) {
             width += widest(column);
@@ -34,14 +43,37 @@ final class TextTable {
         return width <= Lay.WIDTH ? side(columns, indent) : blocks(columns, indent);
     }
 
-    /** Head, unit, cells. */
-    private List<String> column(Item.Rows table, int i) {
-        Item first = table.rows().get(0).items().get(i);
+    private List<List<String>> crossed(Item.Rows table, Item.Cross cross) {
+        Map<String, List<String>> columns = new LinkedHashMap<>();
+        List<String> down = new ArrayList<>();
+        Item first = entry(table.rows().get(0), cross.down()).orElseThrow();
+        columns.put(cross.down(), down);
+        down.add(Words.of(path + "." + cross.down()));
+        down.add(sign(first));
+        for (Item.Group row : table.rows()) {
+            String line = entry(row, cross.down()).map(this::cell).orElse("");
+            String head = entry(row, cross.across()).map(this::cell).orElse("");
+            if (!down.get(down.size() - 1).equals(line) || down.size() == 2) {
+                down.add(line);
+            }
+            Item cell = entry(row, cross.cell()).orElseThrow();
+            columns.computeIfAbsent(head, missing -> new ArrayList<>(List.of(head, sign(cell))))
+                    .add(cell(cell));
+        }
+        return List.copyOf(columns.values());
+    }
+
+    private static Optional<Item> entry(Item.Group row, String key) {
+        return row.items().stream().filter(item -> item.key().equals(key)).findFirst();
+    }
+
+    /** Head, unit, cells; a row without this entry has an empty cell. */
+    private List<String> column(Item.Rows table, Item first) {
         List<String> column = new ArrayList<>();
         column.add(Words.of(path + "." + first.key()));
         column.add(sign(first));
         for (Item.Group row : table.rows()) {
-            column.add(i < row.items().size() ? cell(row.items().get(i)) : "");
+            column.add(entry(row, first.key()).map(this::cell).orElse(""));
         }
         return column;
     }
@@ -98,8 +130,8 @@ final class TextTable {
             }
             StringBuilder line = new StringBuilder(" ".repeat(indent));
             for (List<String> column : columns) {
-                boolean number =
-                        column.subList(2, column.size()).stream().allMatch(c -> c.matches("-?[\\d.]+( to -?[\\d.]+)?"));
+                boolean number = column.subList(2, column.size()).stream()
+                        .allMatch(c -> c.matches("|-?[\\d.]+( to -?[\\d.]+)?"));
                 String cell = column.get(row);
                 line.append(number ? Lay.padLeft(cell, widest(column)) : Lay.pad(cell, widest(column)))
                         .append(GAP);

@@ -20,7 +20,8 @@ public enum Unit {
     STRESS("N/mm²", 0),
     FORCE("N", 0),
     SPEED("m/min", 1),
-    WHEEL_SPEED("m/s", 1),
+    /** Rim speeds: the foot is 0.3048 m. */
+    WHEEL_SPEED("m/s", "ft/min", 0.3048 / 60, 1, 0),
     TURNING("rev/min", 0),
     TIME("s", 1);
 
@@ -66,6 +67,9 @@ public enum Unit {
     public double heldPer(String stepUnit) {
         if (stepUnit.equals(metric)) {
             return 1;
+        }
+        if (this == WHEEL_SPEED && stepUnit.equals("m/min")) {
+            return 1.0 / 60;
         }
         return stepUnit.equals(inch) ? perInch : Double.NaN;
     }

@@ -15,6 +15,8 @@ import landfall.cards.form.Kinds;
 import landfall.fault.Answer;
 import landfall.fault.Finding;
 import landfall.grind.CamCurve;
+import landfall.material.Materials;
+import landfall.material.WorkMaterial;
 import landfall.quantity.Angle;
 import landfall.thread.CallOut;
 import landfall.thread.callout.CallOuts;
@@ -25,6 +27,11 @@ final class CardKinds {
             "a call-out: M8x1.25-6H, 1/4-20 UNC-2B",
             (text, bare) -> CallOuts.read(text),
             Kinds.ordered("type", "string", "description", "a call-out: M8x1.25-6H, 1/4-20 UNC-2B"));
+
+    static final Kind<WorkMaterial> WORK_MATERIAL = new Kind<>(
+            "a work material by one of its names: 4140 annealed, 304, EN AW-6061 T6",
+            (text, bare) -> Materials.find("", text),
+            Kinds.ordered("type", "string", "description", "a work material by one of its names"));
 
     /** A cam table: pairs of angle and share of the rise, parted by commas: {@code 0 deg 0, 30 deg 0.5, 60 deg 1}. */
     static final Kind<List<CamCurve.Point>> CAM_TABLE = new Kind<>(

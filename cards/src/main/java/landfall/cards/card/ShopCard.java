@@ -40,7 +40,8 @@ public final class ShopCard {
     public static final Field<Length> DIAL = optional("dial.resolution", Quantities.length(0.0001, 1), ".0005 in");
     public static final Field<List<String>> DRILLS = optional("drills", list(DRAWERS), "number, letter, fraction");
     public static final Field<List<String>> WHEELS = optional("wheels", list(List.of()), "6 in A80J6V 4000 rev/min");
-    public static final Field<List<String>> FIXTURES = optional("fixtures", list(List.of()), "fixture-three-lobes.json");
+    public static final Field<List<String>> FIXTURES =
+            optional("fixtures", list(List.of()), "fixture-three-lobes.json");
     public static final Field<List<String>> GAUGES = optional("gauges", list(List.of()), "1/2-13 UNC-2B plug");
 
     public static final Form FORM = Form.of(

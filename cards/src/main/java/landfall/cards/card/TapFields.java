@@ -8,6 +8,7 @@ import landfall.cards.form.Field;
 import landfall.cards.form.Form;
 import landfall.cards.form.Kinds;
 import landfall.cards.form.Quantities;
+import landfall.material.WorkMaterial;
 import landfall.quantity.Angle;
 import landfall.quantity.Length;
 import landfall.tap.FluteKind;
@@ -51,7 +52,7 @@ public final class TapFields {
             optional("material", CardKinds.codes(TapMaterial.values(), TapMaterial::code), "HSS");
     static final Field<String> COATING = optional("coating", Kinds.TEXT, "TiN");
     static final Field<Boolean> INTERRUPTED = optional("interrupted", Kinds.YES_NO, "no");
-    public static final Field<String> CUTS = optional("cuts", Kinds.TEXT, "4140 annealed");
+    public static final Field<WorkMaterial> CUTS = optional("cuts", CardKinds.WORK_MATERIAL, "4140 annealed");
 
     /** The card. */
     public static final Form FORM = Form.of(

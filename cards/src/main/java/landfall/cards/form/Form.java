@@ -32,11 +32,16 @@ public record Form(String name, List<Field<?>> fields) {
         return new Form(name, List.of(fields));
     }
 
-    /** The fields of this form, then those of another. */
+    /** The fields of this form, then those of another; a field of both stands once. */
     public Form and(Form other) {
-        List<Field<?>> all = new ArrayList<>(fields);
+        Set<Field<?>> all = new LinkedHashSet<>(fields);
         all.addAll(other.fields);
-        return new Form(name, all);
+        return new Form(name, List.copyOf(all));
+    }
+
+    /** The same fields under another name. */
+    public Form called(String other) {
+        return new Form(other, fields);
     }
 
     public Optional<Field<?>> field(String path) {

@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.cards.ask;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import landfall.cards.answer.Document;
+import landfall.cards.card.FixtureCard;
+import landfall.cards.card.TapCard;
+import landfall.cards.card.TapFields;
+import landfall.cards.form.Entries;
+import landfall.cards.form.Field;
+import landfall.cards.form.Form;
+import landfall.cards.form.Kind;
+import landfall.cards.form.Quantities;
+import landfall.fault.Answer;
+import landfall.fault.Finding;
+import landfall.grind.Fixture;
+import landfall.grind.GrindSetup;
+import landfall.grind.GrindWish;
+import landfall.quantity.Angle;
+import landfall.quantity.Length;
+import landfall.quantity.UnitSystem;
+import landfall.tap.Tap;
+import landfall.tap.Wear;
+import landfall.thread.callout.CallOuts;
+import landfall.working.Worked;
+
+/** {@code grind}: how to set the fixture to sharpen a tap on its chamfer. */
+public final class GrindAsk implements Question {
+    private static final Kind<Length> CHIP_DEPTH = Quantities.length(0, 20);
+    private static final Field<Angle> WORKING = Field.optional("working-relief", Quantities.angle(0, 45), "6 deg");
+    private static final Field<Wear> WEAR = Field.optional("wear", WearKind.WEAR, "due");
+    private static final Field<Length> CHIP = Field.optional("chip", CHIP_DEPTH, "0.3 mm");
+    private static final Field<Angle> FOUND = Field.optional("found-relief", Quantities.angle(-10, 45), "5 deg");
+
+    private static final Form FORM = TapCard.FORM
+            .and(FixtureCard.FORM)
+            .and(Form.of("grind", WORKING, WEAR, CHIP, FOUND, ThreadAsk.UNITS))
+            .called("grind");
+
+    @Override
+    public String noun() {
+        return "grind";
+    }
+
+    @Override
+    public Form form() {
+        return FORM;
+    }
+
+    @Override
+    public List<Given> given() {
+        return List.of(new Given.Card("CARD"), new Given.Card("FIXTURE", "fixture"));
+    }
+
+    @Override
+    public Answer<Document> answer(Map<String, String> typed) {
+        return judge(typed)
+                .then(entries -> setup(entries)
+                        .map(worked -> GrindDocument.of(
+                                worked,
+                                entries.get(ThreadAsk.UNITS)
+                                        .orElse(entries.need(TapFields.THREAD)
+                                                .thread()
+                                                .family()
+                                                .system()))));
+    }
+
+    /** The engine's set-up with its working, for paper. */
+    public Answer<Worked<GrindSetup>> setup(Map<String, String> typed) {
+        return judge(typed).then(GrindAsk::setup);
+    }
+
+    private static Answer<Entries> judge(Map<String, String> typed) {
+        return FORM.judge(typed, bare(typed));
+    }
+
+    /** Bare decimals are of the call-out's system; metric until the call-out can be read. */
+    static UnitSystem bare(Map<String, String> typed) {
+        String callOut = typed.getOrDefault(TapFields.THREAD.path(), "");
+        return CallOuts.read(callOut) instanceof Answer.Of<landfall.thread.CallOut> of
+                ? of.value().thread().family().system()
+                : UnitSystem.METRIC;
+    }
+
+    private static Answer<Worked<GrindSetup>> setup(Entries entries) {
+        Answer<Tap> tap = TapCard.tap(entries);
+        Answer<Fixture> fixture = FixtureCard.fixture(entries);
+        List<Finding> findings = new ArrayList<>(tap.findings());
+        findings.addAll(fixture.findings());
+        if (!findings.isEmpty()) {
+            return Answer.refused(findings);
+        }
+        return GrindSetup.of(tap.orThrow(), fixture.orThrow(), wish(entries));
+    }
+
+    private static GrindWish wish(Entries entries) {
+        return new GrindWish(
+                entries.get(WORKING).orElse(null),
+                entries.get(TapFields.CUTS).orElse(null),
+                entries.get(WEAR).orElse(Wear.DUE),
+                entries.get(CHIP).orElse(null),
+                entries.get(FOUND).orElse(null));
+    }
+}

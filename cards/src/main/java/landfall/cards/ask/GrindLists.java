@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.cards.ask;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import landfall.cards.answer.Item;
+import landfall.cards.answer.Unit;
+import landfall.grind.DialTarget;
+import landfall.grind.GrindSetup;
+import landfall.grind.Passes;
+import landfall.grind.Place;
+import landfall.grind.ProcedureStep;
+import landfall.grind.WheelMarking;
+import landfall.quantity.Angle;
+import landfall.quantity.Length;
+import landfall.quantity.UnitSystem;
+import org.jspecify.annotations.Nullable;
+
+/** The lists of a regrind set-up: dial targets, places, passes, the wheel, the procedure. */
+final class GrindLists {
+    private final GrindSetup setup;
+    private final Behind behind;
+    private final UnitSystem units;
+
+    GrindLists(GrindSetup setup, Behind behind, UnitSystem units) {
+        this.setup = setup;
+        this.behind = behind;
+        this.units = units;
+    }
+
+    Item dial() {
+        List<Item.Group> rows = new ArrayList<>();
+        for (DialTarget target : setup.motion().dial()) {
+            rows.add(Item.Group.of(
+                    "target",
+                    new Item.Text("place", target.place().code()),
+                    behind.figure("land", target.land(), "θ"),
+                    behind.figure("reading", target.reading(), symbol(target.place()))));
+        }
+        return new Item.Rows("dial", rows, new Item.Cross("place", "land", "reading"));
+    }
+
+    private static String symbol(Place place) {
+        return switch (place) {
+            case END -> "y_end";
+            case SHANK -> "y_shank";
+            case FLANK -> "y_flank";
+            case CREST -> "y_crest";
+            case CHAMFER_STILL -> "y_still";
+            case CHAMFER_WORKING -> "y_work";
+        };
+    }
+
+    Item places() {
+        List<Item.Group> rows = new ArrayList<>();
+        for (Place place : Place.values()) {
+            rows.add(Item.Group.of(
+                    "place",
+                    new Item.Text("place", place.code()),
+                    new Item.Text("stands", place.stands()),
+                    new Item.Text("sign", place.sign())));
+        }
+        return new Item.Rows("places", rows);
+    }
+
+    Item passes() {
+        List<Item.Group> rows = new ArrayList<>();
+        for (Passes.Pass pass : setup.work().passes()) {
+            List<Item> items = new ArrayList<>();
+            items.add(new Item.Text("kind", pass.kind().words()));
+            items.add(new Item.Count("count", pass.count()));
+            if (pass.kind() != Passes.Kind.SPARK_OUT) {
+                items.add(behind.figure("infeed", pass.infeed(), "c_r", "c_f"));
+            }
+            rows.add(new Item.Group("pass", items));
+        }
+        return new Item.Rows("passes", rows);
+    }
+
+    /** The marking part by part, and the speed at the rim. */
+    Item wheel() {
+        List<Item.Group> rows = new ArrayList<>();
+        WheelMarking marking = setup.work().wheel().marking();
+        if (marking != null) {
+            for (WheelMarking.Part part : marking.parts()) {
+                rows.add(Item.Group.of(
+                        "part",
+                        new Item.Text("part", part.name()),
+                        new Item.Text("mark", part.mark()),
+                        new Item.Text("means", part.meaning())));
+            }
+        }
+        if (setup.work().wheel().surface() != null) {
+            rows.add(Item.Group.of(
+                    "part",
+                    new Item.Text("part", "speed at the rim"),
+                    behind.figure("speed", setup.work().wheel().surface().mPerS(), Unit.WHEEL_SPEED, "v_w")));
+        }
+        return new Item.Rows("wheel", rows);
+    }
+
+    /** The procedure with the targets put into its sentences. */
+    Item procedure() {
+        List<String> lines = new ArrayList<>();
+        for (ProcedureStep step : setup.work().procedure()) {
+            String target = target(step.angle(), step.length());
+            lines.add(target.isEmpty() ? step.text() : step.text() + " [" + target + "]");
+        }
+        return new Item.Lines("procedure", lines);
+    }
+
+    private String target(@Nullable Angle angle, @Nullable Length length) {
+        if (angle != null) {
+            return String.format(Locale.ROOT, "%.2f deg", angle.deg());
+        }
+        if (length == null) {
+            return "";
+        }
+        return units == UnitSystem.INCH
+                ? String.format(Locale.ROOT, "%.4f in", length.inch())
+                : String.format(Locale.ROOT, "%.3f mm", length.mm());
+    }
+}

@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.cards.ask;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import landfall.cards.answer.Item;
+import landfall.cards.answer.Unit;
+import landfall.quantity.Length;
+import landfall.quantity.Limits;
+import landfall.thread.CallOut;
+import landfall.thread.ExternalExtras;
+import landfall.thread.LimitsOfSize;
+import landfall.thread.ScrewThread;
+import landfall.thread.SideLimits;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Limits of size laid out as items. The families write their steps with one set of symbols: small letters outside, capitals
+ * inside, 2 at the pitch line, 1 and 3 at the minor diameter.
+ */
+final class ThreadItems {
+    private final Behind behind;
+
+    ThreadItems(Behind behind) {
+        this.behind = behind;
+    }
+
+    List<Item> of(LimitsOfSize limits) {
+        CallOut callOut = limits.callOut();
+        ScrewThread thread = callOut.thread();
+        List<Item> items = new ArrayList<>();
+        items.add(new Item.Text("callout", callOut.normal()));
+        items.add(new Item.Text("display", callOut.normal().replaceAll("(?<=[\\d.])x(?=[\\dP])", "×")));
+        items.add(new Item.Text("family", thread.family().code()));
+        items.add(new Item.Text("hand", thread.hand().word()));
+        items.add(new Item.Count("starts", thread.lead().starts()));
+        items.add(behind.figure("pitch", thread.pitch(), "p"));
+        items.add(behind.figure("lead", thread.lead().perTurn(), "L"));
+        limits.internal().ifPresent(side -> items.add(new Item.Group("internal", internal(side))));
+        limits.external().ifPresent(side -> items.add(new Item.Group("external", external(side, limits.extras()))));
+        return items;
+    }
+
+    private List<Item> internal(SideLimits side) {
+        return List.of(
+                new Item.Text("class", side.className()),
+                range("major", side.major(), "Dmin", "D", "Dmax"),
+                range("pitch", side.pitch(), "D2min", "D2max"),
+                range("minor", side.minor(), "D1min", "D1max"));
+    }
+
+    private List<Item> external(SideLimits side, Optional<ExternalExtras> extras) {
+        List<Item> items = new ArrayList<>(List.of(
+                new Item.Text("class", side.className()),
+                range("major", side.major(), "dmin", "dmax"),
+                range("pitch", side.pitch(), "d2min", "d2max"),
+                range("minor", side.minor(), "d3min", "d1max", "d3max")));
+        extras.ifPresent(more -> {
+            items.add(behind.figure("allowance", more.allowance(), "es"));
+            items.add(behind.figure("roundedRootMinorMax", more.roundedRootMinorMax(), "d3max"));
+            more.unfinishedMajorMin()
+                    .ifPresent(least -> items.add(behind.figure("unfinishedMajorMin", least, "dminu")));
+        });
+        return items;
+    }
+
+    private Item.Range range(String key, Limits limits, String... symbols) {
+        return new Item.Range(key, end(limits.min(), symbols), end(limits.max(), symbols), Unit.LENGTH);
+    }
+
+    private Item.@Nullable Point end(@Nullable Length length, String... symbols) {
+        return length == null ? null : behind.point(length.mm(), Unit.LENGTH, symbols);
+    }
+}
