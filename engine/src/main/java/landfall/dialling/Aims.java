@@ -11,8 +11,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * The slope that a dial should show in each place when the wanted rises are set.
  *
- * <p>End a'; shank and crest b' (on a crest without relief of its own); flank a' - L/2pi; chamfer at rest
- * -(a' sin kap + b' cos kap); chamfer at work the same upwards, less the fall of the chamfer as found.
+ * <p>End a'; shank and crest b' (on a crest without relief of its own); flank a' - L/2pi; chamfer at rest -(a' sin kap
+ * + b' cos kap); chamfer at work the same upwards, less the fall of the chamfer as found.
  */
 final class Aims {
     private static final double STEP_DEG = 5;

@@ -5,9 +5,9 @@ package landfall.dialling;
  * Chips of unequal teeth.
  *
  * <p>Tooth i cuts after tooth i - 1 on one meridian, i growing backwards over the lands; each stands e_i proud,
- * radially. In its turn it comes to {@code i h0 + e_i}, and cuts what stands above all that came before:
- * {@code h_i = max(0, e_i - max(e_(i-1) - h0, e_(i-2) - 2 h0, .., e_i - N h0))}. The sum over a turn is N h0, whatever
- * the teeth do. h0 = lead/N tan kap.
+ * radially. In its turn it comes to {@code i h0 + e_i}, and cuts what stands above all that came before: {@code h_i =
+ * max(0, e_i - max(e_(i-1) - h0, e_(i-2) - 2 h0, .., e_i - N h0))}. The sum over a turn is N h0, whatever the teeth do.
+ * h0 = lead/N tan kap.
  */
 final class Chips {
     private Chips() {}

@@ -11,8 +11,8 @@ import landfall.working.Trust;
 import org.jspecify.annotations.Nullable;
 
 /**
- * From a slope that is not the wanted one to the change of the fixture's rise over one lobe:
- * {@code (k_w - k)/g * B}, g being what one unit of rise does to the reading in that place.
+ * From a slope that is not the wanted one to the change of the fixture's rise over one lobe: {@code (k_w - k)/g * B}, g
+ * being what one unit of rise does to the reading in that place.
  */
 final class RiseCorrection {
     private RiseCorrection() {}

@@ -6,9 +6,9 @@ package landfall.working;
  *
  * <p>The formula is written with the symbols of the steps before it: {@code + - * / ^ ( )}, {@code pi}, and the
  * functions {@code sin cos tan asin acos atan sqrt min max floor abs} (angles in degrees), {@code if(c, a, b)} with
- * {@code < <= > >=}, and {@code round(x, step)} to the nearest multiple, halves upwards ({@code roundeven}: to the even one). A step that is not computed
- * {@code < <= > >=}, and {@code round(x, step)} to the nearest multiple, halves upwards. A step that is not computed
- * here has the formula {@link #GIVEN}, {@link #TABLE} or {@link #FITTED}.
+ * {@code < <= > >=}, and {@code round(x, step)} to the nearest multiple, halves upwards ({@code roundeven}: to the even
+ * one). A step that is not computed {@code < <= > >=}, and {@code round(x, step)} to the nearest multiple, halves
+ * upwards. A step that is not computed here has the formula {@link #GIVEN}, {@link #TABLE} or {@link #FITTED}.
  *
  * @param symbol short name, unique in one answer
  * @param formula as printed

@@ -48,7 +48,9 @@ final class Functions {
         };
     }
 
-    /** To the nearest multiple of the step, halves as the mode says; 13 figures are looked at, so that 0.15 is a half. */
+    /**
+     * To the nearest multiple of the step, halves as the mode says; 13 figures are looked at, so that 0.15 is a half.
+     */
     private static double round(double x, double step, RoundingMode mode) {
         return new BigDecimal(x)
                 .round(new MathContext(13))

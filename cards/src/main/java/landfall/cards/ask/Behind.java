@@ -10,8 +10,8 @@ import landfall.quantity.Length;
 import landfall.working.Step;
 
 /**
- * Finds the step behind a figure, so that an answer can name it. A figure without a step that has its value is a fault of
- * ours and not shown.
+ * Finds the step behind a figure, so that an answer can name it. A figure without a step that has its value is a fault
+ * of ours and not shown.
  */
 final class Behind {
     private static final double RELATIVE = 1e-9;

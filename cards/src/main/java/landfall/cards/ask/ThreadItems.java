@@ -16,8 +16,8 @@ import landfall.thread.SideLimits;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Limits of size laid out as items. The families write their steps with one set of symbols: small letters outside, capitals
- * inside, 2 at the pitch line, 1 and 3 at the minor diameter.
+ * Limits of size laid out as items. The families write their steps with one set of symbols: small letters outside,
+ * capitals inside, 2 at the pitch line, 1 and 3 at the minor diameter.
  */
 final class ThreadItems {
     private final Behind behind;

@@ -19,8 +19,8 @@ import landfall.quantity.Limits;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The relieving fixture as typed. Left out: the cam's curve is straight and its rise starts with the edge on the centre line
- * (0 deg).
+ * The relieving fixture as typed. Left out: the cam's curve is straight and its rise starts with the edge on the centre
+ * line (0 deg).
  */
 public final class FixtureCard {
     public static final Form FORM = FixtureFields.FORM;

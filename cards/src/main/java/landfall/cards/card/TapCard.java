@@ -30,8 +30,8 @@ import landfall.working.Pen;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The tap as typed. Left out: flutes are straight, the thread relief is concentric, the material is HSS; the land is what
- * flutes of one arc leave. A figure that can't be told from others stays unknown.
+ * The tap as typed. Left out: flutes are straight, the thread relief is concentric, the material is HSS; the land is
+ * what flutes of one arc leave. A figure that can't be told from others stays unknown.
  */
 public final class TapCard {
     public static final Form FORM = TapFields.FORM;

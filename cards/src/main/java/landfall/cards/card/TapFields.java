@@ -16,7 +16,10 @@ import landfall.tap.TapMaterial;
 import landfall.tap.ThreadRelief;
 import landfall.thread.CallOut;
 
-/** The fields of a tap card, in the order that they are written. Ranges here are of a toolroom; the engine judges the tap. */
+/**
+ * The fields of a tap card, in the order that they are written. Ranges here are of a toolroom; the engine judges the
+ * tap.
+ */
 public final class TapFields {
     static final Field<Integer> VERSION = optional("landfall", Kinds.count(1, 1), "1");
     static final Field<String> MARK = optional("mark", Kinds.TEXT, "T-0112");

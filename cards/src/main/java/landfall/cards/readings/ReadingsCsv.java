@@ -19,10 +19,12 @@ import landfall.quantity.Angle;
 import landfall.quantity.Length;
 
 /**
- * Dial readings as a table: {@code land,angle_deg,reading_mm} or {@code reading_in}, and {@code place} when the dial moved.
+ * Dial readings as a table: {@code land,angle_deg,reading_mm} or {@code reading_in}, and {@code place} when the dial
+ * moved.
  *
- * <p>The first line that is neither blank nor begins with {@code #} names the columns, in any order. Columns are parted by
- * commas, or by semicolons or tabs where commas are decimal signs. A reading's unit is its column's, leading point or not.
+ * <p>The first line that is neither blank nor begins with {@code #} names the columns, in any order. Columns are parted
+ * by commas, or by semicolons or tabs where commas are decimal signs. A reading's unit is its column's, leading point
+ * or not.
  */
 public final class ReadingsCsv {
     private static final List<String> COLUMNS =

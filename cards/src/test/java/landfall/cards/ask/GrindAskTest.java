@@ -115,7 +115,10 @@ class GrindAskTest {
                         "grind.dial.reading");
     }
 
-    /** Worked by hand: land 2.6/4 rad; r (8 + 6.4)/4; lead angle there atan(1.25/(2 pi 3.6)); loss atan(tan of it x sin 9). */
+    /**
+     * Worked by hand: land 2.6/4 rad; r (8 + 6.4)/4; lead angle there atan(1.25/(2 pi 3.6)); loss atan(tan of it x sin
+     * 9).
+     */
     @Test
     void theContractsCardsGiveWhatAPocketCalculatorGives() {
         Map<String, Double> figures =

@@ -19,8 +19,8 @@ public record Engagement(Group group, int length) {
     /**
      * The group of a length: normal from 2.24 P d^0.2 to 6.7 P d^0.2 mm.
      *
-     * <p>The standard takes for d the least diameter of the range that has this pitch, and smooths its table by up to 8 %;
-     * here d is the thread's own, so lengths near a border are approximate.
+     * <p>The standard takes for d the least diameter of the range that has this pitch, and smooths its table by up to 8
+     * %; here d is the thread's own, so lengths near a border are approximate.
      */
     static Engagement of(int length, MetricSize size) {
         double unit = size.pitchMm() * Math.pow(size.majorLength().mm(), 0.2);

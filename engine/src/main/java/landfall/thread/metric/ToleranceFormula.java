@@ -55,7 +55,9 @@ final class ToleranceFormula {
         return (int) Math.round(base + 11 * P);
     }
 
-    /** The preferred number nearest by ratio, in whole micrometres; halves go to the even figure, as the tables have it. */
+    /**
+     * The preferred number nearest by ratio, in whole micrometres; halves go to the even figure, as the tables have it.
+     */
     static int preferred(double um) {
         double decade = Math.pow(10, Math.floor(Math.log10(um)));
         double best = 10 * decade;

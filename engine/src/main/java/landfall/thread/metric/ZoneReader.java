@@ -4,7 +4,9 @@ package landfall.thread.metric;
 import landfall.thread.scan.Cursor;
 import landfall.thread.scan.Misread;
 
-/** Reads a tolerance zone: {@code 6H}, {@code 5H6H}, {@code 6g}, {@code 4g6g}. Small letters are the external thread. */
+/**
+ * Reads a tolerance zone: {@code 6H}, {@code 5H6H}, {@code 6g}, {@code 4g6g}. Small letters are the external thread.
+ */
 final class ZoneReader {
     private ZoneReader() {}
 

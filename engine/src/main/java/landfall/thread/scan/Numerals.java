@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.thread.scan;
 
-/** Numbers as call-outs write them, in whole units of 1e-8: {@code 1.25}, {@code .4375}, {@code 1 1/8}, {@code 4 1/2}. */
+/**
+ * Numbers as call-outs write them, in whole units of 1e-8: {@code 1.25}, {@code .4375}, {@code 1 1/8}, {@code 4 1/2}.
+ */
 public final class Numerals {
     /** Units in one: eight decimal places, as the Unified standard holds the pitch. */
     public static final long ONE = 100_000_000L;

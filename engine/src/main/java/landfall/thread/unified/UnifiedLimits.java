@@ -20,9 +20,10 @@ import landfall.working.Rule;
  * Limits of size of one Unified thread, by the formulas and the rounding of the standard.
  *
  * <p>Each sum starts from the figure before it as published: d2 minimum from the four-place d2 maximum, and so on. The
- * handbook's worked examples carry the tolerance of a class to six places before it is added; the published tables add it
- * at four, and take the allowance from the tolerance of class 2A at five, a half going to the even figure. The two ways
- * part on 11 of 256 published cells, always at a rounding edge, and the tables win. Lengths are whole units of 1e-8 in.
+ * handbook's worked examples carry the tolerance of a class to six places before it is added; the published tables add
+ * it at four, and take the allowance from the tolerance of class 2A at five, a half going to the even figure. The two
+ * ways part on 11 of 256 published cells, always at a rounding edge, and the tables win. Lengths are whole units of
+ * 1e-8 in.
  */
 final class UnifiedLimits {
     private static final long PITCH_LINE = 64_951_905L;

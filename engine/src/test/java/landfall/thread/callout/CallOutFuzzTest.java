@@ -14,7 +14,9 @@ import landfall.thread.unified.UnifiedPairs;
 import landfall.working.Pen;
 import org.junit.jupiter.api.Test;
 
-/** Random and damaged texts: each is read or refused with a mend, and what is read has limits and reads back the same. */
+/**
+ * Random and damaged texts: each is read or refused with a mend, and what is read has limits and reads back the same.
+ */
 class CallOutFuzzTest {
     private static final String LETTERS =
             "0123456789012345./-- xXMmUNCFESRPhLHABefgGH6#\"(),;½×–\u0000\u00a0\uD800TrSTIJBWG%~\n";

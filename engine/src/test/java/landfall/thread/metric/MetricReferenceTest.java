@@ -44,8 +44,8 @@ class MetricReferenceTest {
     /**
      * Cells where the printed figure and ours part, all of one table. M9x1 and M14x1.25 6H are its misprints (the same
      * tolerances are printed right for M8x1 and M14), M18x2.5 is one micrometre off its own M20x2.5, M33x3.5-6g was
-     * computed without the deviation g. Grade 6 of the minor diameter is blank in the standard for pitches 0.2 and 0.25:
-     * the table prints 75 and 80 um, formula and preferred number give 60 and 75.
+     * computed without the deviation g. Grade 6 of the minor diameter is blank in the standard for pitches 0.2 and
+     * 0.25: the table prints 75 and 80 um, formula and preferred number give 60 and 75.
      */
     private static final List<String> PARTED = List.of(
             "M1x0.2-6H metric-table-scad minor_max printed 0.858 computed 0.843",

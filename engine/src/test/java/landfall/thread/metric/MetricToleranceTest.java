@@ -17,7 +17,10 @@ class MetricToleranceTest {
     };
     private static final int[] DIAMETERS = {12000, 20000, 40000, 80000, 160000, 300000, 600000, 1200000, 3000000};
 
-    /** {@code table range pitch grade: tabulated, by formula}, of every entry that is not the formula's preferred number. */
+    /**
+     * {@code table range pitch grade: tabulated, by formula}, of every entry that is not the formula's preferred
+     * number.
+     */
     private static List<String> apart(List<Integer> steps) {
         List<String> apart = new ArrayList<>();
         int entries = 0;

@@ -72,9 +72,9 @@ class UnifiedReferenceTest {
     }
 
     /**
-     * Cells where the printed figure and ours part. 9/16-12 (digits swapped) and 1 1/2-6 are plain misprints of one table.
-     * 15/16, 2 3/8 and 5 3/4 in were tabulated with a tolerance of a somewhat larger diameter. 12-32 and 6-32 lie at a
-     * rounding edge. The minor diameters of 1 3/4-5, 10-48 and 12-36 are two-step roundings: the next test.
+     * Cells where the printed figure and ours part. 9/16-12 (digits swapped) and 1 1/2-6 are plain misprints of one
+     * table. 15/16, 2 3/8 and 5 3/4 in were tabulated with a tolerance of a somewhat larger diameter. 12-32 and 6-32
+     * lie at a rounding edge. The minor diameters of 1 3/4-5, 10-48 and 12-36 are two-step roundings: the next test.
      */
     private static final List<String> PARTED = List.of(
             "15/16-16 UN-2B int_pd_max printed 0.9034 computed 0.9033",
