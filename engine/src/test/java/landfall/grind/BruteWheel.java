@@ -30,6 +30,11 @@ final class BruteWheel {
         return surface(z, 0, fromDeg, toDeg)[0] - surface(z, theta, fromDeg, toDeg)[0];
     }
 
+    /** Radial metal missing at land angle theta below the chamfer line with the cam at rest. */
+    double below(double z, double theta, double fromDeg, double toDeg) {
+        return r0 + z * Math.tan(kappa) - surface(z, theta, fromDeg, toDeg)[0];
+    }
+
     /** Spindle angle at which land angle theta is ground to its last. */
     double contact(double z, double theta, double fromDeg, double toDeg) {
         return surface(z, theta, fromDeg, toDeg)[1];
