@@ -173,7 +173,10 @@ public record NumericGrind(List<LandGround> lands, List<Share> shares, List<Caut
             return Angle.ofRad(ground - Math.atan(lead * Math.sin(kappa)));
         }
 
-        /** Chip of each tooth: what it stands above the highest of the teeth before it, teeth cutting in the order of the lands. */
+        /**
+         * Chip of each tooth: what it stands above the highest of the teeth before it, teeth cutting in the order of
+         * the lands.
+         */
         List<Share> shares(List<LandGround> lands) {
             double kappa = setup.tap().chamfer().angle().rad();
             double step = setup.tap().thread().lead().perTurn().mm() / flutes * Math.tan(kappa);

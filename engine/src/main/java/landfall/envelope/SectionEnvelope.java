@@ -5,8 +5,8 @@ package landfall.envelope;
  * The envelope of the wheel in one plane square to the axis: for every angle round the tap, the least radius that the
  * wheel has left.
  *
- * <p>In the plane the wheel is the ellipse (x − C)²·cos²κ + (y − h)² = R_w², with C = r + R_w/cos κ − share·rise. A ray at
- * azimuth ψ = θ − φ meets it at the smaller root of a quadratic.
+ * <p>In the plane the wheel is the ellipse (x − C)²·cos²κ + (y − h)² = R_w², with C = r + R_w/cos κ − share·rise. A ray
+ * at azimuth ψ = θ − φ meets it at the smaller root of a quadratic.
  */
 final class SectionEnvelope {
     /** Steps of the scan over the spindle; finer than any lobe's corner matters after refinement. */
@@ -109,7 +109,10 @@ final class SectionEnvelope {
         return ray(theta - phi, far - cam.share(phi) * rise);
     }
 
-    /** Radius at which the ray of azimuth psi enters the wheel whose centre is at {@code centre}; infinite when it misses. */
+    /**
+     * Radius at which the ray of azimuth psi enters the wheel whose centre is at {@code centre}; infinite when it
+     * misses.
+     */
     private double ray(double psi, double centre) {
         double cosine = Math.cos(psi);
         if (cosine <= 0) {

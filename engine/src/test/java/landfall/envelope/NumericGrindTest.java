@@ -72,7 +72,10 @@ class NumericGrindTest {
         assertThat(grind.cautions().stream().map(Caution::code)).contains("edgeClipped", "landDrags");
     }
 
-    /** Run-out e on 3 flutes with h0 = (P/N)·tan κ = .0792: shares .428, .239, .333 with tooth 1 highest (check value 41). */
+    /**
+     * Run-out e on 3 flutes with h0 = (P/N)·tan κ = .0792: shares .428, .239, .333 with tooth 1 highest (check value
+     * 41).
+     */
     @Test
     void runOutLoadsTheTeethAsTheCheckValuesSay() {
         var setup = Envelopes.m10(3, 40, 60, 30);
