@@ -56,7 +56,7 @@ public record Gauging(
         ThreeWires.Measurement measured = measured(thread, wire, wish, pen);
         Length leadTerm = measured == null ? basicLeadTerm(thread, wire, pen) : measured.leadTerm();
         GaugeWish.InVAnvil in = wish.anvil();
-        VAnvil anvil = in == null ? null : VAnvil.of(thread, in.flutes(), in.reading(), in.crest(), wire, pen);
+        VAnvil anvil = in == null ? null : VAnvil.of(thread, in, wire, pen);
         return new Gauging(callOut, gauges, wires, wire, leadTerm, measured, anvil, cautions(callOut, gauges, anvil));
     }
 
@@ -87,7 +87,8 @@ public record Gauging(
         if (anvil != null) {
             cautions.add(new Caution(
                     "crestFirst",
-                    "In a V-anvil an error of the crest diameter counts %.2f times: measure it first, behind the chamfer on full"
+                    ("In a V-anvil an error of the crest diameter counts %.2f times: measure it first,"
+                                            + " behind the chamfer on full")
                                     .formatted(2 * anvil.factor() - 1)
                             + " threads.",
                     "E_V"));

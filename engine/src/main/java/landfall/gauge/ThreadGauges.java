@@ -182,7 +182,8 @@ public record ThreadGauges(Side side, GaugeElement go, GaugeElement notGo, Plain
         if (!held) {
             cautions.add(new Caution(
                     "gaugeToleranceNotHeld",
-                    "No gauge tolerance is held for this thread: the gauges are shown without one, at the product's limits.",
+                    "No gauge tolerance is held for this thread: the gauges are shown without one, at the"
+                            + " product's limits.",
                     "X_E"));
         }
         boolean metric = thread.family() == Family.METRIC;
@@ -190,7 +191,8 @@ public record ThreadGauges(Side side, GaugeElement go, GaugeElement notGo, Plain
                 "gaugeUse",
                 metric
                         ? "GO must pass the whole length freely; NOT GO may enter no more than two turns (from memory)."
-                        : "GO must pass the whole length freely; NOT GO may enter but must bind on or before the third turn"
+                        : "GO must pass the whole length freely; NOT GO may enter but must bind on or before"
+                                + " the third turn"
                                 + " (from memory)."));
         return cautions;
     }

@@ -42,7 +42,8 @@ public record VAnvil(Angle angle, double factor, Length pitchDiameter) {
     public record Reading(Length value, boolean plainHeight) {}
 
     /** Pitch diameter; P, A and W must have been written by {@link ThreeWires}. */
-    static VAnvil of(ScrewThread thread, int flutes, Reading reading, Length crest, Length wire, Pen pen) {
+    static VAnvil of(ScrewThread thread, GaugeWish.InVAnvil in, Length wire, Pen pen) {
+        int flutes = in.flutes();
         if (flutes < 3 || flutes % 2 == 0) {
             throw new OutOfRange(
                     "flutes",
@@ -54,10 +55,10 @@ public record VAnvil(Angle angle, double factor, Length pitchDiameter) {
         double V = Math.toRadians(pen.write(ANGLE, 180 - 360 / N));
         double cosecant = 1 / Math.sin(V / 2);
         double k = pen.write(FACTOR, (1 + cosecant) / 2);
-        double R = reading.plainHeight()
-                ? fromHeight(reading.value().mm(), k, pen)
-                : pen.write(READING, reading.value().mm());
-        double d_c = pen.write(CREST, crest.mm());
+        double R = in.reading().plainHeight()
+                ? fromHeight(in.reading().value().mm(), k, pen)
+                : pen.write(READING, in.reading().value().mm());
+        double d_c = pen.write(CREST, in.crest().mm());
         double A = thread.profile().flankAngle().rad();
         double E = 2 * k * R
                 - d_c * cosecant

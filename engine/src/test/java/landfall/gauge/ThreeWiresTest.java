@@ -133,8 +133,8 @@ class ThreeWiresTest {
         var wires = ThreeWires.wires(inch(0.5, 13, 1), Pen.NONE);
         assertThatThrownBy(() -> ThreeWires.wire(wires, Length.ofInch(0.08), Pen.NONE))
                 .isInstanceOf(OutOfRange.class)
-                .hasMessage(
-                        "wire: \"2.032 mm (0.0800 in)\" must be from 1.094 mm (0.0431 in) to 1.758 mm (0.0692 in) for this"
-                                + " pitch. To mend: use the best wire, 1.128 mm (0.0444 in), or one near it.");
+                .hasMessage("wire: \"2.032 mm (0.0800 in)\" must be from 1.094 mm (0.0431 in) to 1.758 mm (0.0692"
+                        + " in) for this"
+                        + " pitch. To mend: use the best wire, 1.128 mm (0.0444 in), or one near it.");
     }
 }

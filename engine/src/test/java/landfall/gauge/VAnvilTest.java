@@ -23,7 +23,10 @@ class VAnvilTest {
 
     private static VAnvil of(int flutes, double reading, double crest, boolean height) {
         return VAnvil.of(
-                M10, flutes, new VAnvil.Reading(Length.ofMm(reading), height), Length.ofMm(crest), WIRE, Pen.NONE);
+                M10,
+                new GaugeWish.InVAnvil(flutes, new VAnvil.Reading(Length.ofMm(reading), height), Length.ofMm(crest)),
+                WIRE,
+                Pen.NONE);
     }
 
     /** Angles and factors computed from the geometry; 60 and 108 deg are also what micrometer makers state. */
@@ -71,8 +74,8 @@ class VAnvilTest {
     @Test
     void anEvenNumberOfFlutesIsRefusedWithTheMend() {
         assertThatThrownBy(() -> of(4, 10, 10, false))
-                .hasMessage(
-                        "flutes: \"4\" must be an odd number from 3. To mend: measure a tap with an even number of flutes"
-                                + " with a plain micrometer and three wires.");
+                .hasMessage("flutes: \"4\" must be an odd number from 3. To mend: measure a tap with an even number"
+                        + " of flutes"
+                        + " with a plain micrometer and three wires.");
     }
 }

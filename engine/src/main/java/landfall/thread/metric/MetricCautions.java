@@ -58,14 +58,16 @@ final class MetricCautions {
             cautions.add(new Caution(
                     "notTabulated",
                     "The standard leaves " + zone.code()
-                            + " blank for this diameter and pitch; these limits are by its formula and preferred numbers.",
+                            + " blank for this diameter and pitch; these limits are by its formula and"
+                            + " preferred numbers.",
                     size.label() + "-" + zone.code()));
         }
         if (pitch.remembered() || crest.remembered() || deviation.remembered()) {
             cautions.add(new Caution(
                     "remembered",
                     "Some tolerances of " + zone.code()
-                            + " are remembered from the standard's tables, not read: within one step (6 %) of the formula.",
+                            + " are remembered from the standard's tables, not read: within one step (6 %) of"
+                            + " the formula.",
                     size.label() + "-" + zone.code()));
         }
     }

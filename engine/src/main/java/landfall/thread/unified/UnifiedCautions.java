@@ -36,7 +36,8 @@ final class UnifiedCautions {
         if (size.starts() > 1) {
             cautions.add(new Caution(
                     "multiStartTolerance",
-                    "Several starts: the tolerance is computed on the pitch, not the lead. Some users open it; agree it "
+                    "Several starts: the tolerance is computed on the pitch, not the lead. Some users open it;"
+                            + " agree it "
                             + "on the drawing.",
                     size.starts() + " starts"));
         }
@@ -57,7 +58,8 @@ final class UnifiedCautions {
                 ordinary
                         ? "Tolerances are computed for the stated length of engagement. Over this length the standard "
                                 + "tolerances may be used too."
-                        : "Tolerances are computed for the stated length of engagement; it lies outside the lengths that "
+                        : "Tolerances are computed for the stated length of engagement; it lies outside the"
+                                + " lengths that "
                                 + "standard tolerances serve, so the limits must stand on the drawing.",
                 "LE " + Numerals.plain(engagement) + " in"));
     }

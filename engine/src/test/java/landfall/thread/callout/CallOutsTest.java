@@ -79,31 +79,43 @@ class CallOutsTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "1/4-20 UNX-2B | thread: \"1/4-20 UNX-2B\" has \"UNX\" at character 8, where a series (UNC, UNF, UNEF, UN, UNS) "
-                        + "or a class such as 2B was expected. To mend: write 1/4-20 UNC or 1/4-28 UNF or 1/4-32 UNEF, with a class such as 2B if one is meant.",
+                "1/4-20 UNX-2B | thread: \"1/4-20 UNX-2B\" has \"UNX\" at character 8, where a series (UNC,"
+                        + " UNF, UNEF, UN, UNS) "
+                        + "or a class such as 2B was expected. To mend: write 1/4-20 UNC or 1/4-28 UNF or"
+                        + " 1/4-32 UNEF, with a class such as 2B if one is meant.",
                 "1/4-20 UNF | thread: \"1/4-20 UNF\" says UNF at character 8, but 1/4-20 is UNC. "
                         + "To mend: write 1/4-20 UNC or 1/4-28 UNF.",
                 "1/4-22 UNC | thread: \"1/4-22 UNC\" says UNC at character 8, but 1/4-22 is in no standard series. "
                         + "To mend: write 1/4-22 UNS or 1/4-20 UNC.",
-                "1/4-20 UNC-4B | thread: \"1/4-20 UNC-4B\" has \"4B\" at character 12, where a class: 1A, 2A, 3A outside, "
-                        + "1B, 2B, 3B inside was expected. To mend: write 1/4-20 UNC or 1/4-28 UNF or 1/4-32 UNEF, with a class such as 2B if one is meant.",
-                "3/8 | thread: \"3/8\" has nothing at character 4, where a dash and the threads per inch, as in 1/4-20 was "
-                        + "expected. To mend: write 3/8-16 UNC or 3/8-24 UNF or 3/8-32 UNEF, with a class such as 2B if one is meant.",
+                "1/4-20 UNC-4B | thread: \"1/4-20 UNC-4B\" has \"4B\" at character 12, where a class: 1A, 2A,"
+                        + " 3A outside, "
+                        + "1B, 2B, 3B inside was expected. To mend: write 1/4-20 UNC or 1/4-28 UNF or 1/4-32"
+                        + " UNEF, with a class such as 2B if one is meant.",
+                "3/8 | thread: \"3/8\" has nothing at character 4, where a dash and the threads per inch, as in"
+                        + " 1/4-20 was "
+                        + "expected. To mend: write 3/8-16 UNC or 3/8-24 UNF or 3/8-32 UNEF, with a class such"
+                        + " as 2B if one is meant.",
                 "1/3-20 | thread: \"1/3-20\" has a fraction at character 1 that is not in halves, quarters, .. 128ths. "
                         + "To mend: write it as a decimal.",
                 "M13 | thread: \"M13\" has no pitch, and M13 has no coarse one. "
                         + "To mend: give the pitch, or take one of M12x1.75, M12x1.5, M12x1.25, M12x1.",
-                "M8x9 | thread: \"M8x9\" has a pitch at character 4 that is not from 0.2 to 8 mm and under three quarters of "
+                "M8x9 | thread: \"M8x9\" has a pitch at character 4 that is not from 0.2 to 8 mm and under"
+                        + " three quarters of "
                         + "the diameter. To mend: write one of M8x1.25, M8x1, M8x0.75.",
-                "M8-7g | thread: \"M8-7g\" has a class at character 4 that asks for grade 7 on the major diameter, which has 4, "
+                "M8-7g | thread: \"M8-7g\" has a class at character 4 that asks for grade 7 on the major"
+                        + " diameter, which has 4, "
                         + "6 and 8. To mend: write 7g6g.",
-                "M8-6K | thread: \"M8-6K\" has \"K\" at character 5, where a position: e f g h outside, G H inside was expected."
+                "M8-6K | thread: \"M8-6K\" has \"K\" at character 5, where a position: e f g h outside, G H"
+                        + " inside was expected."
                         + " To mend: write M8x1.25-6H or M8x1.25-6g.",
-                "M8-9H | thread: \"M8-9H\" has a class at character 4 that has a grade that internal threads do not have (4 to 8)."
+                "M8-9H | thread: \"M8-9H\" has a class at character 4 that has a grade that internal threads do"
+                        + " not have (4 to 8)."
                         + " To mend: take 5H, 6H or 7H.",
-                "M16xPh3.2P1.5 | thread: \"M16xPh3.2P1.5\" has a lead at character 7 that is not 1 to 20 whole pitches. "
+                "M16xPh3.2P1.5 | thread: \"M16xPh3.2P1.5\" has a lead at character 7 that is not 1 to 20 whole"
+                        + " pitches. "
                         + "To mend: lead = starts x pitch, as in M16xPh3P1.5.",
-                "W8 | thread: \"W8\" has \"W8\" at character 1, where a thread: M and a diameter, or an inch size and threads "
+                "W8 | thread: \"W8\" has \"W8\" at character 1, where a thread: M and a diameter, or an inch"
+                        + " size and threads "
                         + "per inch was expected. To mend: write M8x1 or M18x2 or M18x1.",
             })
     void whatIsWrongIsRefusedWithThePlaceAndTheMend(String typed, String sentence) {
