@@ -7,8 +7,8 @@ import landfall.thread.Hand;
 
 /**
  * Where the chips go. Flutes of the thread's own hand screw them back to the shank, flutes of the other hand push them
- * ahead (a tap maker's page, read, for right-hand threads; the mirror is derived). A spiral point pushes them ahead when
- * it is ground to the hand of the thread.
+ * ahead (a tap maker's page, read, for right-hand threads; the mirror is derived). A spiral point pushes them ahead
+ * when it is ground to the hand of the thread.
  */
 public enum ChipFlow {
     BACK,

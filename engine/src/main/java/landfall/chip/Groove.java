@@ -14,11 +14,11 @@ import landfall.working.Source;
 import landfall.working.Trust;
 
 /**
- * The groove of one start that the tap cuts into the wall of a hole, in the axial plane: a trapezoid from the hole out to
- * the basic major diameter, straight flanks.
+ * The groove of one start that the tap cuts into the wall of a hole, in the axial plane: a trapezoid from the hole out
+ * to the basic major diameter, straight flanks.
  *
- * <p>A tap whose pitch limits are on its card has them: its flanks lie apart by what its pitch diameter is over the basic
- * one, the crest stays at the basic major.
+ * <p>A tap whose pitch limits are on its card has them: its flanks lie apart by what its pitch diameter is over the
+ * basic one, the crest stays at the basic major.
  *
  * @param depth from the hole to the crest
  * @param crestWidth axial, at the crest
@@ -94,7 +94,9 @@ public record Groove(Length depth, Length crestWidth, Angle flank, Area area, Le
         return pen.write(CREST_WIDTH_OVER, w_P * P + over * slope);
     }
 
-    /** The hole lies between the bottom of the sharp thread, where grooves would run together, and the major diameter. */
+    /**
+     * The hole lies between the bottom of the sharp thread, where grooves would run together, and the major diameter.
+     */
     private static void judge(ScrewThread thread, Length hole, double crestWidth, double slope) {
         double sharp = thread.major().mm() - (thread.pitch().mm() - crestWidth) / slope;
         if (!(hole.mm() > sharp && hole.mm() < thread.major().mm())) {

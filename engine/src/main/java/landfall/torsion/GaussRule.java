@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.torsion;
 
-/** Gauss-Legendre points and weights on -1 to 1, by Newton's method on the Legendre polynomial; and interpolation there. */
+/**
+ * Gauss-Legendre points and weights on -1 to 1, by Newton's method on the Legendre polynomial; and interpolation there.
+ */
 final class GaussRule {
     static final GaussRule FINE = new GaussRule(32);
 

@@ -6,7 +6,9 @@ import landfall.quantity.Length;
 
 /** A place in the section, from its axis. */
 public record Place(Length x, Length y) {
-    public static Place ofMm(double x, double y) {
+    public static final Place AXIS = ofMm(0, 0);
+
+    static Place ofMm(double x, double y) {
         return new Place(Length.ofMm(x), Length.ofMm(y));
     }
 

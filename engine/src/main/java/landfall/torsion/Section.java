@@ -39,8 +39,8 @@ public record Section(Length outer, double stiffness, double stress, double stre
     }
 
     /**
-     * J for Gθ = 1. From Green's identity with r²/4: J = −½∮ r² ∂Φ/∂n ds − ∫ r² dA, and ∫ r² dA = ¼∮ r² (r·n) ds. Summed
-     * over one repeat and multiplied.
+     * J for Gθ = 1. From Green's identity with r²/4: J = −½∮ r² ∂Φ/∂n ds − ∫ r² dA, and ∫ r² dA = ¼∮ r² (r·n) ds.
+     * Summed over one repeat and multiplied.
      */
     private static double stiffness(List<Panel> panels, double[] slope, int repeats) {
         double sum = 0;

@@ -134,8 +134,8 @@ class ChipLoadTest {
     }
 
     /**
-     * Idle from a total run-out of .0914 on that tap when it lies worst (eccentricity .0457, brute force); with one edge
-     * at its highest the next is lower by 1.5 times the eccentricity, idle from 2*.0792/1.5 = .1056.
+     * Idle from a total run-out of .0914 on that tap when it lies worst (eccentricity .0457, brute force); with one
+     * edge at its highest the next is lower by 1.5 times the eccentricity, idle from 2*.0792/1.5 = .1056.
      */
     @Test
     void aToothCutsNothingFromTheRunOutThatIsNamed() {

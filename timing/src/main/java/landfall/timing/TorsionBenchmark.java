@@ -33,8 +33,8 @@ public class TorsionBenchmark {
     @Param({"2", "3", "4"})
     public int flutes;
 
-    private Outline outline = Outline.from(Place.ofMm(1, 0))
-            .arc(Place.ofMm(0, 0), Angle.ofDeg(360))
+    private Outline outline = Outline.from(Place.polar(Length.ofMm(1), Angle.ZERO))
+            .arc(Place.AXIS, Angle.ofDeg(360))
             .repeated(1);
 
     @Setup
@@ -44,7 +44,7 @@ public class TorsionBenchmark {
         double inside = Math.toDegrees(Math.acos((FLUTE * FLUTE + centre * centre - 1) / (2 * FLUTE * centre)));
         double division = 360.0 / flutes;
         outline = Outline.from(Place.polar(Length.ofMm(1), Angle.ofDeg(rim)))
-                .arc(Place.ofMm(0, 0), Angle.ofDeg(division - 2 * rim))
+                .arc(Place.AXIS, Angle.ofDeg(division - 2 * rim))
                 .arc(Place.polar(Length.ofMm(centre), Angle.ofDeg(division)), Angle.ofDeg(-2 * inside))
                 .repeated(flutes);
     }
