@@ -186,7 +186,9 @@ public final class TextAnswer {
                     "  " + step.symbol() + " ",
                     Math.max(12, Lay.columns(step.symbol()) + 3),
                     step.rule().means()));
-            lines.addAll(Lay.wrap("", 12, "= " + step.rule().formula() + " = " + value));
+            String formula = step.rule().formula();
+            lines.addAll(Lay.wrap(
+                    "", 12, step.rule().isComputed() ? "= " + formula + " = " + value : formula + ": " + value));
             lines.addAll(Lay.wrap(
                     "",
                     12,

@@ -3,9 +3,11 @@ package landfall.cards.answer;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import landfall.fault.Caution;
 import landfall.fault.Finding;
+import landfall.quantity.Angle;
 import landfall.quantity.Length;
 import landfall.quantity.UnitSystem;
 import landfall.working.Rule;
@@ -26,11 +28,6 @@ class TextAnswerTest {
     }
 
     static Document document(UnitSystem units) {
-        Item.Group plane = Item.Group.of(
-                "plane",
-                new Item.Text("name", "hand-tight"),
-                Item.Figure.of("at", Length.ofMm(5.786), P),
-                Item.Figure.of("major", Length.ofMm(20.95), P));
         return new Document(
                 "thread",
                 "M8x1.25-6H",
@@ -45,8 +42,7 @@ class TextAnswerTest {
                                 new Item.Text("class", "6H"),
                                 new Item.Range("major", mm(8), null, Unit.LENGTH),
                                 new Item.Range("pitch", mm(7.188), mm(7.348), Unit.LENGTH),
-                                new Item.Range("minor", null, mm(6.912), Unit.LENGTH)),
-                        Item.Group.of("taper", new Item.Rows("planes", List.of(plane, plane)))),
+                                new Item.Range("minor", null, mm(6.912), Unit.LENGTH))),
                 List.of(new Step(P, 1.25), new Step(D2, 7.18809)),
                 List.of(new Caution(
                         "notTabulated",
@@ -71,16 +67,51 @@ class TextAnswerTest {
                           Pitch diameter                      7.188 to 7.348 mm
                           Minor diameter                      6.912 mm or less
 
-                        Taper thread
-                          Planes
-                            plane       from small end   major
-                                                    mm      mm
-                            hand-tight           5.786  20.950
-                            hand-tight           5.786  20.950
-
                         Cautions
                           ! this pitch is not in the tables of the standard for this diameter; its
                             limits are computed by formula and preferred number (P)
+                        """);
+    }
+
+    private static Item.Group pass(String kind, int count, Item.Figure... infeed) {
+        List<Item> items = new ArrayList<>(List.of(new Item.Text("kind", kind), new Item.Count("count", count)));
+        items.addAll(List.of(infeed));
+        return new Item.Group("pass", items);
+    }
+
+    private static Item.Group target(String place, double deg, double mm) {
+        return Item.Group.of(
+                "target",
+                new Item.Text("place", place),
+                Item.Figure.of("land", Angle.ofDeg(deg), P),
+                Item.Figure.of("reading", Length.ofMm(mm), P));
+    }
+
+    @Test
+    void aTableHasALineARowOrIsReadAcrossAndDown() {
+        Item passes = new Item.Rows(
+                "passes",
+                List.of(pass("rough", 3, Item.Figure.of("infeed", Length.ofMm(0.0174), P)), pass("spark out", 2)));
+        Item dial = new Item.Rows(
+                "dial",
+                List.of(target("end", 0, 0), target("flank", 0, 0), target("end", 5, 0.2), target("flank", 5, -0.0174)),
+                new Item.Cross("place", "land", "reading"));
+        Document document = new Document("grind", "M8", UnitSystem.METRIC, List.of(passes, dial), List.of(), List.of());
+        assertThat(TextAnswer.write(document)).isEqualTo("""
+                        Regrind set-up: M8
+                        ==================
+
+                        Passes, all lands at each setting
+                          pass       times  infeed, square
+                                                        mm
+                          rough          3           0.017
+                          spark out      2
+
+                        Dial targets: zero at the edge, turned in the cutting sense
+                           land    end   flank
+                            deg     mm      mm
+                          0.000  0.000   0.000
+                          5.000  0.200  -0.017
                         """);
     }
 
@@ -93,7 +124,7 @@ class TextAnswerTest {
                 .endsWith("""
                         Working
                           P         pitch
-                                    = given = 1.25 mm
+                                    given: 1.25 mm
                                     [given; measured]
                           D2        pitch diameter
                                     = D - 0.64952 * P = 7.18809 mm

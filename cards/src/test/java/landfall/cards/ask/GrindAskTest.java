@@ -207,7 +207,8 @@ class GrindAskTest {
                                 + "To mend: give an angle: 2.5 deg, 2°30', such as 60 deg.",
                         "wear: \"old\" is no state of wear. "
                                 + "To mend: write fresh, due, spent, or the width of the wear land: 0.2 mm.",
-                        "wheel.speed: \"30 m/s\" is not a field of grind. To mend: write wheel.spindle, the nearest, or leave it out.");
+                        "wheel.speed: \"30 m/s\" is not a field of grind. "
+                                + "To mend: write wheel.spindle, the nearest, or leave it out.");
         assertThat(refused(
                         M8,
                         THREE,

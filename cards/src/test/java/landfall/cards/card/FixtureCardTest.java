@@ -115,10 +115,12 @@ class FixtureCardTest {
                 .containsExactly(
                         "cam.table: \"0 deg 0, 60 deg 1\" belongs to the curve points. "
                                 + "To mend: give cam.curve points, or leave it out.",
-                        "cam.axial.from: \"\" is needed beside the other end. To mend: give a length: 11.5 mm, 27/64, .4375, 6 thou.",
+                        "cam.axial.from: \"\" is needed beside the other end. "
+                                + "To mend: give a length: 11.5 mm, 27/64, .4375, 6 thou.",
                         "cam.radial.from: \"0.9 mm\" is over cam.radial.to. To mend: swap the two.",
                         "wheel.spindle: \"5000 rev/min\" must be at most the 4000 rev/min marked on the wheel. "
-                                + "To mend: set a slower spindle speed or mount a wheel marked for this one; a wheel over its mark can burst.");
+                                + "To mend: set a slower spindle speed or mount a wheel marked for this one; "
+                                + "a wheel over its mark can burst.");
     }
 
     @Test
@@ -164,7 +166,8 @@ class FixtureCardTest {
                 .extracting(Finding::sentence)
                 .containsExactly(
                         "currency: \"dollars\" is not a currency of three letters. To mend: write it like USD or EUR.",
-                        "drills: \"numbers\" must be one of number, letter, fraction, metric, inch. To mend: write number.");
+                        "drills: \"numbers\" must be one of number, letter, fraction, metric, inch. "
+                                + "To mend: write number.");
     }
 
     @Test

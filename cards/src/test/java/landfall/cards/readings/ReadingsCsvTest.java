@@ -53,11 +53,12 @@ class ReadingsCsvTest {
     void everyBadCellIsFoundAtOnceWithItsLine() {
         assertThat(refused("land,angle_deg,reading_mm,place\n0,5,0.01,end\n1,x,0.01,\n2,5,,ende\n1,5,0,01,end"))
                 .containsExactly(
-                        "readings.line 2.land: \"0\" is not the number of a land. To mend: count the lands backwards from 1.",
+                        "readings.line 2.land: \"0\" is not the number of a land. "
+                                + "To mend: count the lands backwards from 1.",
                         "readings.line 3.angle_deg: \"x\" is not an angle. To mend: write 2.5 deg or 2°30'.",
                         "readings.line 4.reading_mm: \"\" is empty. To mend: write 0.001 or 1:1000.",
-                        "readings.line 4.place: \"ende\" must be one of end, shank, flank, crest, chamfer-still, chamfer-working."
-                                + " To mend: write end.",
+                        "readings.line 4.place: \"ende\" must be one of end, shank, flank, crest, chamfer-still, "
+                                + "chamfer-working. To mend: write end.",
                         "readings.line 5: \"1,5,0,01,end\" has more cells than columns. "
                                 + "To mend: part columns by semicolons where commas are decimal signs.");
     }

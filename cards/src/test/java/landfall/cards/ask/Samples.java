@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.cards.ask;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import landfall.cards.Cards;
+import landfall.cards.answer.Document;
+
+/** Answers to every question that between them show every item there is. */
+public final class Samples {
+    private Samples() {}
+
+    public static List<Question> questions() {
+        return List.of(new ThreadAsk(), new GrindAsk());
+    }
+
+    public static List<Document> documents() {
+        List<Document> all = new ArrayList<>();
+        for (String callOut : List.of("M8x1.25", "M16xPh3P1.5-6H-LH", "1/2-13 UNC-2A", "1/4-20 UNC")) {
+            all.add(new ThreadAsk().answer(Map.of("thread", callOut)).orThrow());
+        }
+        Map<String, String> m8 = new LinkedHashMap<>(Cards.typed("tap-m8.json", "fixture-three-lobes.json"));
+        all.add(new GrindAsk().answer(m8).orThrow());
+        m8.putAll(Map.of("flutes.kind", "spiral-right", "flutes.helix", "15 deg"));
+        all.add(new GrindAsk().answer(m8).orThrow());
+        all.add(new GrindAsk()
+                .answer(Cards.typed("tap-half-13-worn.json", "fixture-four-lobes.json"))
+                .orThrow());
+        return all;
+    }
+}

@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.cards.words;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import landfall.cards.Cards;
+import landfall.cards.answer.Document;
+import landfall.cards.ask.Samples;
+import landfall.cards.card.ShopCard;
+import landfall.cards.form.Form;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+@DisplayName("The file of words")
+class WordsTest {
+    /** Keys that are made of a fixed beginning and a path or name: each has its own rule below. */
+    private static final List<String> MADE = List.of("field.", "label.", "noun.", "title.", "card.");
+
+    private static final Pattern LITERAL = Pattern.compile("\"([a-z][A-Za-z0-9]*(?:\\.[A-Za-z0-9-]+)*\\.?)\"");
+
+    private static final Set<String> LITERALS = literals();
+
+    /** Forms of the questions and of the cards. */
+    private static List<Form> forms() {
+        List<Form> forms = new ArrayList<>(List.of(ShopCard.FORM));
+        Samples.questions().forEach(question -> forms.add(question.form()));
+        return forms;
+    }
+
+    private static Set<String> literals() {
+        Set<String> found = new TreeSet<>();
+        for (String module : List.of("cards", "sheets", "app")) {
+            Path main = Cards.house().resolve(module).resolve("src/main");
+            try (Stream<Path> files = Files.isDirectory(main) ? Files.walk(main) : Stream.empty()) {
+                for (Path file : (Iterable<Path>) files::iterator) {
+                    if (file.toString().matches(".*\\.(java|jte)")) {
+                        Matcher literal = LITERAL.matcher(Files.readString(file));
+                        while (literal.find()) {
+                            found.add(literal.group(1));
+                        }
+                    }
+                }
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+        return found;
+    }
+
+    @Test
+    void everyFieldNounAndTitleHasItsWords() {
+        for (Form form : forms()) {
+            form.fields().forEach(field -> assertThat(field.means()).isNotBlank());
+        }
+        Samples.questions().forEach(question -> {
+            assertThat(Words.of("noun." + question.noun())).isNotBlank();
+            assertThat(Words.of("title." + question.noun())).isNotBlank();
+        });
+    }
+
+    @Test
+    void noneIsUnused() {
+        Set<String> used = new TreeSet<>(LITERALS);
+        for (Form form : forms()) {
+            form.paths().forEach(path -> used.addAll(List.of("field." + path, "label." + path)));
+        }
+        Samples.questions()
+                .forEach(question -> used.addAll(List.of("noun." + question.noun(), "title." + question.noun())));
+        List.of("tap-card", "fixture-card", "shop-card").forEach(card -> used.add("card." + card));
+        for (Document document : Samples.documents()) {
+            document.walk((path, item) -> used.add(path));
+        }
+        List<String> beginnings = LITERALS.stream()
+                .filter(literal -> literal.endsWith(".") && !MADE.contains(literal))
+                .toList();
+        assertThat(Words.keys())
+                .filteredOn(key -> !used.contains(key) && beginnings.stream().noneMatch(key::startsWith))
+                .isEmpty();
+    }
+
+    @Test
+    void noneIsEmptyAndNoneHasAnEndThatDoesNotShow() {
+        for (String key : Words.keys()) {
+            assertThat(Words.of(key)).as(key).isEqualTo(Words.of(key).strip()).isNotBlank();
+        }
+    }
+
+    @Test
+    void aKeyWithoutWordsIsAFaultOfOurs() {
+        assertThatThrownBy(() -> Words.of("no.such.key"))
+                .isInstanceOf(IllegalStateException.class)
+                .hasMessage("no words for no.such.key in words.properties");
+    }
+}
