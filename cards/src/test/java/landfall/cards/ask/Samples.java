@@ -13,7 +13,7 @@ public final class Samples {
     private Samples() {}
 
     public static List<Question> questions() {
-        return List.of(new ThreadAsk(), new GrindAsk());
+        return List.of(new ThreadAsk(), new GrindAsk(), new GaugeAsk());
     }
 
     public static List<Document> documents() {
@@ -28,6 +28,21 @@ public final class Samples {
         all.add(new GrindAsk()
                 .answer(Cards.typed("tap-half-13-worn.json", "fixture-four-lobes.json"))
                 .orThrow());
+        all.addAll(gauges());
         return all;
+    }
+
+    private static List<Document> gauges() {
+        GaugeAsk gauge = new GaugeAsk();
+        return List.of(
+                gauge.answer(Map.of("thread", "1/2-13", "wire", ".050", "pitch-diameter", ".45004"))
+                        .orThrow(),
+                gauge.answer(Map.of("thread", "1/2-13", "wire", ".050", "over", ".53352"))
+                        .orThrow(),
+                gauge.answer(Map.of(
+                                "thread", "M10x1.5", "wire", "0.866", "flutes", "3", "reading", "10.2", "crest",
+                                "10.05"))
+                        .orThrow(),
+                gauge.answer(Map.of("thread", "M10x1.5-6g")).orThrow());
     }
 }
