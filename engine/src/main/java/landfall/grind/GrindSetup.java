@@ -56,6 +56,12 @@ public record GrindSetup(
         List<Caution> assumed = new ArrayList<>();
         ChamferShape shape = ChamferShape.of(tap, wish, assumed, pen);
         ChamferPlace place = shape.place();
+        if (wish.wear() == null) {
+            assumed.add(new Caution(
+                    "wearAssumed",
+                    "Wear not told: the wear land of a tap that is due is taken, common practice.",
+                    "w_wear"));
+        }
         Phase phase = Phase.of(place, shape.relief(), shape.fall(), fixture, pen);
         Grinding grinding =
                 new Grinding(place, shape.relief(), shape.fall(), fixture, phase, division(tap, fixture, assumed));

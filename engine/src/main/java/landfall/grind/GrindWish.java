@@ -13,13 +13,14 @@ import org.jspecify.annotations.Nullable;
  *
  * @param workingRelief square to the edge; null for the usual one
  * @param cuts material that the tap is to cut; null when not told
+ * @param wear how far the edges are worn; null when not told
  * @param chip depth of the deepest chip down the face; null when there is none
  * @param foundRelief static relief found on the tap, square to the edge; null when not measured
  */
 public record GrindWish(
         @Nullable Angle workingRelief,
         @Nullable WorkMaterial cuts,
-        Wear wear,
+        @Nullable Wear wear,
         @Nullable Length chip,
         @Nullable Angle foundRelief) {
     public GrindWish {
@@ -28,5 +29,10 @@ public record GrindWish(
         }
     }
 
-    public static final GrindWish USUAL = new GrindWish(null, null, Wear.DUE, null, null);
+    public static final GrindWish USUAL = new GrindWish(null, null, null, null, null);
+
+    /** The wear that counts: as told, else that of a tap which is due. */
+    public Wear wearTaken() {
+        return wear == null ? Wear.DUE : wear;
+    }
 }

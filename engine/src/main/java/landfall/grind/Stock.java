@@ -93,7 +93,7 @@ public record Stock(Length square, Length axial, Length radial, Length allowance
     public static Stock of(Tap tap, Relief relief, GrindWish wish, Pen pen) {
         double sine = Math.sin(tap.chamfer().angle().rad());
         double cosine = Math.cos(tap.chamfer().angle().rad());
-        double wear = wish.wear().land(tap.thread(), pen).mm();
+        double wear = wish.wearTaken().land(tap.thread(), pen).mm();
         double groundCosine = Math.cos(relief.ground().rad());
         double c_w = pen.write(WEAR_SQUARE, wear * Math.sin(relief.working().rad()) / groundCosine);
         Length chip = wish.chip();

@@ -99,7 +99,7 @@ public final class GrindAsk implements Question {
         return new GrindWish(
                 entries.get(WORKING).orElse(null),
                 entries.get(TapFields.CUTS).orElse(null),
-                entries.get(WEAR).orElse(Wear.DUE),
+                entries.get(WEAR).orElse(null),
                 entries.get(CHIP).orElse(null),
                 entries.get(FOUND).orElse(null));
     }
