@@ -47,20 +47,6 @@ public record LandsFound(List<LandFound> lands, @Nullable Double worst) {
                 "edge of land %d proud, radially".formatted(land));
     }
 
-    static Rule chip(int land, int flutes) {
-        List<String> levels = new ArrayList<>();
-        for (int back = 1; back <= flutes; back++) {
-            levels.add("e_%d - %d*h_0".formatted(Math.floorMod(land - 1 - back, flutes) + 1, back));
-        }
-        return new Rule(
-                "h_" + land,
-                "max(0, e_%d - max(%s))".formatted(land, String.join(", ", levels)),
-                "mm",
-                CHIPS,
-                Trust.DERIVED,
-                "radial chip of tooth %d".formatted(land));
-    }
-
     static Rule share(int land) {
         return new Rule(
                 "q_" + land,
@@ -69,20 +55,6 @@ public record LandsFound(List<LandFound> lands, @Nullable Double worst) {
                 CHIPS,
                 Trust.DERIVED,
                 "share of the chip that tooth %d cuts".formatted(land));
-    }
-
-    static Rule worst(int flutes) {
-        List<String> all = new ArrayList<>();
-        for (int land = 1; land <= flutes; land++) {
-            all.add("h_" + land);
-        }
-        return new Rule(
-                "m_h",
-                "max(%s)/h_0".formatted(String.join(", ", all)),
-                "1",
-                CHIPS,
-                Trust.DERIVED,
-                "largest chip over the mean chip");
     }
 
     static LandsFound of(DialAsk ask, Solution found, @Nullable Solution reference, Pen pen) {
@@ -107,7 +79,7 @@ public record LandsFound(List<LandFound> lands, @Nullable Double worst) {
     private static double worst(LoadShare[] shares, Pen pen) {
         double greatest =
                 Arrays.stream(shares).mapToDouble(LoadShare::percent).max().orElseThrow();
-        return pen.write(worst(shares.length), greatest * shares.length / 100);
+        return pen.write(Chips.worst(shares.length), greatest * shares.length / 100);
     }
 
     private static LoadShare[] shares(DialAsk ask, LandEdges edges, Pen pen) {
@@ -122,7 +94,7 @@ public record LandsFound(List<LandFound> lands, @Nullable Double worst) {
         double[] h = Chips.of(h0, e);
         LoadShare[] shares = new LoadShare[flutes];
         for (int i = 0; i < flutes; i++) {
-            pen.write(chip(i + 1, flutes), h[i]);
+            pen.write(Chips.rule(i + 1, flutes), h[i]);
             double percent = pen.write(share(i + 1), 100 * h[i] / (flutes * h0));
             int before = Math.floorMod(i - Chips.before(h0, e, i), flutes);
             double uncertainty = 100 * edges.expandedDifference(i + 1, before + 1) / (flutes * h0);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.dialling;
 
+import landfall.grind.ChamferRelief;
 import landfall.quantity.Angle;
 import landfall.quantity.Length;
 import landfall.working.Pen;
@@ -20,15 +21,6 @@ final class ReliefJudge {
             new Rule("f'", "-k/cos(κ)", "mm/rad", GEOMETRY, Trust.DERIVED, "radial fall per radian of land, as found");
     static final Rule GROUND = new Rule(
             "α_n", "atan(cos(κ)*f'/r)", "deg", GEOMETRY, Trust.DERIVED, "static relief found, square to the edge");
-    static final Rule LEAD_ANGLE = new Rule(
-            "λ", "atan(L_w/(2*pi*r))", "deg", GEOMETRY, Trust.DERIVED, "lead angle at the middle of the chamfer");
-    static final Rule LOSS = new Rule(
-            "η",
-            "atan(tan(λ)*sin(κ))",
-            "deg",
-            GEOMETRY,
-            Trust.DERIVED,
-            "relief lost to the advance, square to the edge");
     static final Rule WORKING =
             new Rule("α_w", "α_n - η", "deg", GEOMETRY, Trust.DERIVED, "working relief left, square to the edge");
     static final Rule WORKING_STANDARD = new Rule(
@@ -41,7 +33,8 @@ final class ReliefJudge {
         double r = tap.radius().mm();
         double fall = pen.write(FALL, -slope.value().mm() / cosine);
         double ground = pen.write(GROUND, Math.toDegrees(Math.atan(cosine * fall / r)));
-        double loss = loss(tap, pen);
+        double loss = ChamferRelief.loss(tap.radius(), tap.chamfer(), tap.leadFelt(), pen)
+                .deg();
         double working = pen.write(WORKING, ground - loss);
         double flat = Math.pow(Math.cos(Math.toRadians(ground)), 2) / r;
         double standard = pen.write(
@@ -52,17 +45,6 @@ final class ReliefJudge {
                 Angle.ofRad(flat * slope.uncertainty().mm()));
         Angle wanted = wanted(tap, beside, loss);
         return new ReliefFound(Length.ofMm(fall), left, Angle.ofDeg(ground), wanted, ReliefFound.judge(left, wanted));
-    }
-
-    private static double loss(TapFacts tap, Pen pen) {
-        double lambda = pen.write(
-                LEAD_ANGLE,
-                Math.toDegrees(Math.atan(
-                        tap.leadFelt().mm() / (2 * Math.PI * tap.radius().mm()))));
-        return pen.write(
-                LOSS,
-                Math.toDegrees(Math.atan(Math.tan(Math.toRadians(lambda))
-                        * Math.sin(tap.chamfer().rad()))));
     }
 
     /** The working relief that the wanted rises would leave, or the usual one. */

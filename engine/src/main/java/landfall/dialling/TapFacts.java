@@ -2,8 +2,11 @@
 package landfall.dialling;
 
 import landfall.fault.OutOfRange;
+import landfall.grind.ChamferRelief;
 import landfall.quantity.Angle;
 import landfall.quantity.Length;
+import landfall.tap.Tap;
+import landfall.working.Pen;
 
 /**
  * What dialling in needs to know of the tap.
@@ -41,6 +44,17 @@ public record TapFacts(int flutes, Length lead, Length leadFelt, Angle chamfer, 
                     "over 0 and under " + Numbers.plain(360.0 / flutes) + " deg, one land's share of the turn",
                     "measure the land from edge to heel");
         }
+    }
+
+    /** The facts of a tap that has been judged. */
+    public static TapFacts of(Tap tap) {
+        return new TapFacts(
+                tap.flutes().count(),
+                tap.thread().lead().perTurn(),
+                ChamferRelief.leadFelt(tap.thread(), tap.flutes(), Pen.NONE),
+                tap.chamfer().angle(),
+                ChamferRelief.midRadius(tap.thread().major(), tap.chamfer(), Pen.NONE),
+                tap.landAngle());
     }
 
     /** A tap with straight flutes. */

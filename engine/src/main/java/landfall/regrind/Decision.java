@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.regrind;
+
+import java.util.ArrayList;
+import java.util.List;
+import landfall.fault.Answer;
+import landfall.fault.Caution;
+import landfall.fault.Finding;
+import landfall.fault.OutOfRange;
+import landfall.grind.ChamferShape;
+import landfall.grind.GrindWish;
+import landfall.grind.Stock;
+import landfall.tap.FluteKind;
+import landfall.tap.Tap;
+import landfall.working.Pen;
+import landfall.working.Worked;
+
+/**
+ * Chamfer, face, cut off, or scrap.
+ *
+ * <p>Among the ways that mend all the damage and leave what the tap must keep, the one is taken that costs the least
+ * share of what there is to lose; the chamfer where that is not known or alike.
+ *
+ * @param chosen the way to go
+ * @param all every way, with what it costs or why it is barred
+ */
+public record Decision(Choice chosen, List<Choice> all, List<Caution> cautions) {
+    public Decision {
+        all = List.copyOf(all);
+        cautions = List.copyOf(cautions);
+    }
+
+    /** The way to go with a tap, or why it is not sharpened at all. */
+    public static Answer<Worked<Decision>> of(Tap tap, Damage damage) {
+        if (tap.flutes().kind() == FluteKind.FORMING) {
+            return Answer.refused(new Finding(
+                    "flutes.kind",
+                    FluteKind.FORMING.code(),
+                    "has no cutting edge to sharpen",
+                    "replace a worn forming tap"));
+        }
+        try {
+            return Answer.of(Worked.of(pen -> compute(tap, damage, pen)));
+        } catch (OutOfRange e) {
+            return Answer.refused(e.finding());
+        }
+    }
+
+    private static Decision compute(Tap tap, Damage damage, Pen pen) {
+        List<Caution> cautions = new ArrayList<>();
+        GrindWish wish = new GrindWish(null, null, damage.wear(), damage.chip(), null);
+        ChamferShape shape = ChamferShape.of(tap, wish, cautions, pen);
+        Stock stock = Stock.of(tap, shape.relief(), wish, pen);
+        Margins margins = Margins.of(tap, cautions, pen);
+        Ways ways = new Ways(tap, damage, stock, margins, pen);
+        List<Choice> all = List.of(ways.chamfer(), ways.face(shape.relief()), ways.cutOff(), scrap());
+        Choice chosen = all.get(all.size() - 1);
+        for (Choice choice : all) {
+            if (choice.isOpen() && choice.way() != Way.SCRAP && costs(choice) < costs(chosen)) {
+                chosen = choice;
+            }
+        }
+        if (chosen.way() == Way.CHAMFER && stock.after().endFirst()) {
+            cautions.add(new Caution(
+                    "endFirst",
+                    "The stock is over a pitch, or the point would come down to the core: grind the end back first.",
+                    "s_all"));
+        }
+        return new Decision(chosen, all, cautions);
+    }
+
+    private static Choice scrap() {
+        return new Choice(Way.SCRAP, null, null, null, null, "no other way leaves what the tap must keep");
+    }
+
+    /** Scrap costs all; an unknown cost ranks in the order of the ways, behind what is known to be cheap. */
+    private static double costs(Choice choice) {
+        if (choice.way() == Way.SCRAP) {
+            return Double.POSITIVE_INFINITY;
+        }
+        Double share = choice.share();
+        return share != null ? share : 1 + choice.way().ordinal();
+    }
+}

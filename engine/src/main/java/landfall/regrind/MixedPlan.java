@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.regrind;
+
+import java.util.ArrayList;
+import java.util.List;
+import landfall.quantity.Angle;
+import landfall.quantity.Length;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The plan with the most sharpenings: every number of faces is tried with as many chamfers as then fit. Thread length
+ * and land are spent by one way each; pitch diameter, and the cap, by both.
+ */
+final class MixedPlan {
+    /** A plan with more is no plan: nothing limits it in earnest. */
+    private static final int MOST = 10_000;
+
+    private MixedPlan() {}
+
+    static @Nullable LifeLine of(ChamferLife chamfer, @Nullable FaceLife face, Margins margins, LifeWish wish) {
+        int faces = 0;
+        int chamfers = chamfers(chamfer, face, margins, wish, 0);
+        if (chamfers >= MOST) {
+            return null;
+        }
+        for (int trial = 1; face != null && fits(face, margins, wish, trial); trial++) {
+            int with = chamfers(chamfer, face, margins, wish, trial);
+            if (with + trial > chamfers + faces) {
+                chamfers = with;
+                faces = trial;
+            }
+        }
+        return line(chamfer, face, margins, new int[] {chamfers, faces});
+    }
+
+    private static boolean fits(FaceLife face, Margins margins, LifeWish wish, int faces) {
+        double used = faces * face.eachDeg;
+        boolean land = Counts.whole(margins.landDeg() / face.eachDeg) >= faces;
+        boolean pitch = margins.pitch() == null || face.pitchLost(used) <= margins.pitch() + 1e-9;
+        return land && pitch && (wish.cap() == null || faces <= wish.cap());
+    }
+
+    /** How many chamfers fit beside so many faces. */
+    private static int chamfers(
+            ChamferLife chamfer, @Nullable FaceLife face, Margins margins, LifeWish wish, int faces) {
+        double most = MOST;
+        if (margins.thread() != null) {
+            most = Math.min(most, margins.thread() / chamfer.each());
+        }
+        if (margins.pitch() != null && chamfer.pitchEach() > 0) {
+            double lost = face == null ? 0 : face.pitchLost(faces * face.eachDeg);
+            most = Math.min(most, Math.max(0, margins.pitch() - lost) / chamfer.pitchEach());
+        }
+        Double reach = chamfer.byReach();
+        if (reach != null) {
+            most = Math.min(most, reach);
+        }
+        if (wish.cap() != null) {
+            most = Math.min(most, wish.cap() - faces);
+        }
+        return Counts.whole(most);
+    }
+
+    private static LifeLine line(ChamferLife chamfer, @Nullable FaceLife face, Margins margins, int[] plan) {
+        List<LifeLine.Station> stations = new ArrayList<>();
+        for (int i = 0; i <= plan[0] + plan[1]; i++) {
+            int chamfers = Math.min(i, plan[0]);
+            int faces = i - chamfers;
+            LifeLine.Way way = LifeLine.Way.NOW;
+            if (i > 0) {
+                way = faces > 0 ? LifeLine.Way.FACE : LifeLine.Way.CHAMFER;
+            }
+            double taken = face == null ? 0 : faces * face.eachDeg;
+            double pitch = chamfers * chamfer.pitchEach() + (face == null ? 0 : face.pitchLost(taken));
+            stations.add(new LifeLine.Station(
+                    way,
+                    Length.ofMm(chamfers * chamfer.each()),
+                    Angle.ofDeg(margins.land() - taken),
+                    Length.ofMm(pitch)));
+        }
+        return new LifeLine(plan[0], plan[1], stations);
+    }
+}

@@ -1,0 +1,115 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.regrind;
+
+import static java.util.Objects.requireNonNull;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import landfall.fault.Caution;
+import landfall.quantity.Length;
+import landfall.tap.Body;
+import landfall.tap.FluteKind;
+import landfall.tap.Tap;
+import landfall.tap.ThreadRelief;
+import landfall.tap.Wear;
+import landfall.working.WorkingCheck;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+@DisplayName("Chamfer, face, cut off or scrap")
+class DecisionTest {
+    private static final Wear WEAR = Wear.of(Length.ofMm(0.2));
+
+    @Test
+    void aWornChamferIsGroundBack() {
+        Decision decision = decide(Drawer.m10(), Damage.worn(WEAR));
+        assertThat(decision.chosen().way()).isEqualTo(Way.CHAMFER);
+        assertThat(requireNonNull(decision.chosen().thread()).mm()).isEqualTo(0.1845, within(5e-5));
+        assertThat(requireNonNull(decision.chosen().share())).isEqualTo(0.1845 / 12, within(1e-5));
+    }
+
+    @Test
+    void aTapWithNoThreadLeftToLoseHasItsFacesGround() {
+        Tap shortTap = Drawer.with(
+                Drawer.m10(),
+                new Body(Length.ofMm(12.1), null, null, 0.001),
+                Drawer.m10().pitch());
+        Decision decision = decide(shortTap, Damage.worn(WEAR));
+        assertThat(decision.chosen().way()).isEqualTo(Way.FACE);
+        assertThat(decision.all().get(0).barred()).isEqualTo("leaves less thread than the tap must keep");
+    }
+
+    @Test
+    void wornFlanksOfTheFullThreadAreMendedByTheFace() {
+        Decision decision = decide(Drawer.m10(), damage(null, 0.4, null, null));
+        assertThat(decision.chosen().way()).isEqualTo(Way.FACE);
+        assertThat(requireNonNull(decision.chosen().land()).deg()).isEqualTo(Math.toDegrees(0.4 / 5), within(1e-9));
+    }
+
+    @Test
+    void tornThreadsAreCutOffWithTheChamferInFrontOfThem() {
+        Decision decision = decide(Drawer.m10(), damage(null, null, 3.0, null));
+        assertThat(decision.chosen().way()).isEqualTo(Way.CUT_OFF);
+        double chamfer = (10 - 8.4) / (2 * Math.tan(Math.toRadians(9)));
+        assertThat(requireNonNull(decision.chosen().thread()).mm()).isEqualTo(chamfer + 3.05, within(1e-9));
+    }
+
+    @Test
+    void aBrokenNoseIsCutBackToWholeLands() {
+        Decision decision = decide(Drawer.m10(), damage(null, null, null, 2.0));
+        assertThat(decision.chosen().way()).isEqualTo(Way.CUT_OFF);
+        assertThat(requireNonNull(decision.chosen().thread()).mm()).isEqualTo(2.05, within(1e-9));
+    }
+
+    @Test
+    void aTapBrokenTooFarUpIsScrap() {
+        Decision decision = decide(Drawer.m10(), damage(null, null, 9.0, null));
+        assertThat(decision.chosen().way()).isEqualTo(Way.SCRAP);
+        assertThat(decision.all())
+                .filteredOn(Choice::isOpen)
+                .extracting(Choice::way)
+                .containsExactly(Way.SCRAP);
+    }
+
+    @Test
+    void aDeepChipIsGroundOutWithTheEndFirst() {
+        Decision decision = decide(Drawer.m10(), damage(0.5, null, null, null));
+        assertThat(decision.chosen().way()).isEqualTo(Way.CHAMFER);
+        assertThat(decision.cautions()).extracting(Caution::code).contains("endFirst");
+    }
+
+    @Test
+    void facesOfSpiralFlutesAreNeverOpen() {
+        Decision decision = decide(Drawer.m10(FluteKind.SPIRAL_RIGHT, ThreadRelief.NONE), Damage.worn(WEAR));
+        assertThat(decision.chosen().way()).isEqualTo(Way.CHAMFER);
+        assertThat(decision.all().get(1).barred())
+                .isEqualTo("the faces of these flutes are not ground on a straight slide");
+    }
+
+    @Test
+    void everyPrintedFormulaGivesItsFigure() {
+        for (Damage damage : java.util.List.of(
+                Damage.worn(WEAR),
+                damage(0.3, null, null, null),
+                damage(null, 0.4, null, null),
+                damage(null, null, 2.0, 1.0),
+                damage(null, null, null, 1.0))) {
+            WorkingCheck.everyFormulaGivesItsFigure(
+                    Decision.of(Drawer.m10(), damage).orThrow().steps());
+        }
+    }
+
+    private static Decision decide(Tap tap, Damage damage) {
+        return Decision.of(tap, damage).orThrow().value();
+    }
+
+    private static Damage damage(
+            @Nullable Double chip, @Nullable Double flank, @Nullable Double torn, @Nullable Double nose) {
+        return new Damage(WEAR, length(chip), length(flank), length(torn), length(nose));
+    }
+
+    private static @Nullable Length length(@Nullable Double mm) {
+        return mm == null ? null : Length.ofMm(mm);
+    }
+}
