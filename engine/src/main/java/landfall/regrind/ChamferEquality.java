@@ -40,9 +40,12 @@ record ChamferEquality(List<Check> checks, @Nullable Double worst, Verdict lengt
     private static final double PITCH_SHARE = 0.2;
     private static final double WORST_SHARE = 1.3;
 
+    private static final String LOUPE = "chamfer length of each land, by loupe and scale";
+    private static final String DIAL = "edge of each land against the thread, by dial, or from the chamfer lengths";
+
     static ChamferEquality of(Tap tap, Reground found, Pen pen) {
-        double pitch = pen.write(PITCH, tap.thread().pitch().mm());
-        double limit = pen.write(LIMIT_LENGTH, PITCH_SHARE) * pitch;
+        double limit =
+                pen.write(LIMIT_LENGTH, PITCH_SHARE) * pen.write(PITCH, tap.thread().pitch().mm());
         double most = pen.write(LIMIT_SHARE, WORST_SHARE);
         String lengthRule = "alike within %s (a fifth of the pitch, common practice)".formatted(words(limit));
         String shareRule = "largest chip at most %.1f times the mean (common practice)".formatted(most);
@@ -62,29 +65,26 @@ record ChamferEquality(List<Check> checks, @Nullable Double worst, Verdict lengt
         double uncertainty = Math.sqrt(2) * found.lengthUncertainty().mm();
         Verdict length = Verdict.atMost(difference, uncertainty, limit);
         Angle kappa = tap.chamfer().angle();
-        double h0 = pen.write(LEAD, tap.thread().lead().perTurn().mm())
-                / pen.write(FLUTES, lengths.length)
-                * Math.tan(Math.toRadians(pen.write(CHAMFER, kappa.deg())));
-        pen.write(MEAN_CHIP, h0);
+        double h0 = meanChip(tap, pen);
         double worst = worst(lengths, kappa, h0, pen);
         double worstUncertainty = uncertainty * Math.tan(kappa.rad()) / h0;
         Verdict share = Verdict.atMost(worst, worstUncertainty, most);
+        String told = "%.2f, uncertainty %.2f".formatted(worst, worstUncertainty);
         return new ChamferEquality(
                 List.of(
                         new Check("chamferLength", LOUPE, lengthRule, words(difference), length),
-                        new Check(
-                                "loadShare",
-                                DIAL,
-                                shareRule,
-                                "%.2f, uncertainty %.2f".formatted(worst, worstUncertainty),
-                                share)),
+                        new Check("loadShare", DIAL, shareRule, told, share)),
                 worst,
                 length,
                 share);
     }
 
-    private static final String LOUPE = "chamfer length of each land, by loupe and scale";
-    private static final String DIAL = "edge of each land against the thread, by dial, or from the chamfer lengths";
+    private static double meanChip(Tap tap, Pen pen) {
+        double L = pen.write(LEAD, tap.thread().lead().perTurn().mm());
+        double N = pen.write(FLUTES, tap.flutes().count());
+        double kappa = pen.write(CHAMFER, tap.chamfer().angle().deg());
+        return pen.write(MEAN_CHIP, L / N * Math.tan(Math.toRadians(kappa)));
+    }
 
     private static double worst(double[] lengths, Angle kappa, double h0, Pen pen) {
         int flutes = lengths.length;
@@ -94,7 +94,7 @@ record ChamferEquality(List<Check> checks, @Nullable Double worst, Verdict lengt
             pen.write(Rule.given("l_" + i, "mm", "chamfer length of land " + i), lengths[i - 1]);
             symbols.add("l_" + i);
         }
-        String sum = "(" + String.join(" + ", symbols) + ")/N";
+        String sum = "(" + String.join(, symbols) + ")/N";
         List<Length> proud = new ArrayList<>();
         for (int i = 1; i <= flutes; i++) {
             Rule rule = new Rule(
@@ -123,10 +123,10 @@ record ChamferEquality(List<Check> checks, @Nullable Double worst, Verdict lengt
         return Optional.of(new Caution(
                 "rulesDisagree",
                 length == Verdict.GOOD
-                        ? "The chamfer lengths are alike by the length rule, yet one tooth cuts too much of the chip. The"
-                                + " share rule is what the tap feels: grind again."
-                        : "The chamfer lengths differ by more than the length rule allows, yet the load is shared well: the"
-                                + " share rule is what the tap feels.",
+                        ? "The chamfer lengths are alike by the length rule, yet one tooth cuts too much"
+ + " of the chip. The share rule is what the tap feels: grind again."
+                        : "The chamfer lengths differ by more than the length rule allows, yet the load"
+ + " is shared well: the share rule is what the tap feels.",
                 "loadShare"));
     }
 

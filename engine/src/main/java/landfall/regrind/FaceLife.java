@@ -3,7 +3,6 @@ package landfall.regrind;
 
 import java.util.List;
 import landfall.fault.Caution;
-import landfall.grind.ChamferShape;
 import landfall.quantity.Angle;
 import landfall.tap.FluteKind;
 import landfall.tap.Tap;
@@ -46,22 +45,20 @@ final class FaceLife {
 
     final double eachDeg;
     private final Tap tap;
-    private final Margins margins;
 
-    private FaceLife(Tap tap, Margins margins, double eachDeg) {
+    private FaceLife(Tap tap, double eachDeg) {
         this.tap = tap;
-        this.margins = margins;
         this.eachDeg = eachDeg;
     }
 
     /** Null, with the reason among the cautions, where faces are not ground. */
-    static @Nullable FaceLife of(
-            Tap tap, LifeWish wish, ChamferShape shape, Margins margins, List<Caution> cautions, Pen pen) {
+    static @Nullable FaceLife of(Tap tap, LifeWish wish, Angle working, List<Caution> cautions, Pen pen) {
         if (tap.flutes().kind() != FluteKind.STRAIGHT) {
             cautions.add(new Caution(
                     "faceNotGround",
                     tap.flutes().kind() == FluteKind.SPIRAL_POINT
-                            ? "The face of a spiral point is ground with its own angle, not on a straight slide: chamfer only."
+                            ? "The face of a spiral point is ground with its own angle, not on a straight slide:"
+                                    + " chamfer only."
                             : "Faces of spiral flutes are not ground on a straight slide: chamfer only.",
                     "flutes.kind"));
             return null;
@@ -76,13 +73,13 @@ final class FaceLife {
             cautions.add(new Caution("rakeNotTold", "The rake is not told and is taken as none.", "flutes.rake"));
         }
         double gamma = rake == null ? pen.write(NO_RAKE, 0) : pen.write(RAKE, rake.deg());
-        double tangents = Math.tan(shape.relief().working().rad()) * Math.tan(Math.toRadians(gamma));
+        double tangents = Math.tan(working.rad()) * Math.tan(Math.toRadians(gamma));
         double each = pen.write(
                 EACH, Math.toDegrees(w / (1 - tangents) / (tap.thread().major().mm() / 2)));
-        return new FaceLife(tap, margins, each);
+        return new FaceLife(tap, each);
     }
 
-    LeftByWay.ByFace count(@Nullable Integer cap, Pen pen) {
+    LeftByWay.ByFace count(Margins margins, @Nullable Integer cap, Pen pen) {
         Counts counts = new Counts();
         counts.add(LifeLimit.LAND_ANGLE, BY_LAND, margins.landDeg() / eachDeg, pen);
         ThreadRelief relief = tap.cutting().relief();

@@ -52,8 +52,9 @@ public record Inspection(
         if (found.totalRunOut() != null) {
             cautions.add(new Caution(
                     "oversizeIsABound",
-                    "How much over its own size the tap cuts lies between nothing (held stiffly) and the total run-out (led"
-                            + " by its chamfer, floating freely): a bound, not a forecast.",
+                    "How much over its own size the tap cuts lies between nothing (held stiffly)"
+                            + " and the total run-out (led by its chamfer, floating freely): a bound, not a"
+                            + " forecast.",
                     "run-out"));
         }
         return new Inspection(checks, equality.worst(), found.totalRunOut(), cautions);

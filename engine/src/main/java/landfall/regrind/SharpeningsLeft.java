@@ -56,8 +56,8 @@ public record SharpeningsLeft(
         Margins margins = Margins.of(tap, cautions, pen);
         ChamferLife chamfer = new ChamferLife(tap, wish, stock, margins);
         LeftByWay.ByChamfer byChamfer = chamfer.count(cautions, pen);
-        FaceLife faces = FaceLife.of(tap, wish, shape, margins, cautions, pen);
-        LeftByWay.ByFace byFace = faces == null ? null : faces.count(wish.cap(), pen);
+        FaceLife faces = FaceLife.of(tap, wish, shape.relief().working(), cautions, pen);
+        LeftByWay.ByFace byFace = faces == null ? null : faces.count(margins, wish.cap(), pen);
         LifeLine line = MixedPlan.of(chamfer, faces, margins, wish);
         LifeCautions.add(byChamfer, byFace, cautions);
         return new SharpeningsLeft(tap, byChamfer, byFace, line, cautions);
