@@ -44,8 +44,8 @@ record ChamferEquality(List<Check> checks, @Nullable Double worst, Verdict lengt
     private static final String DIAL = "edge of each land against the thread, by dial, or from the chamfer lengths";
 
     static ChamferEquality of(Tap tap, Reground found, Pen pen) {
-        double limit =
-                pen.write(LIMIT_LENGTH, PITCH_SHARE) * pen.write(PITCH, tap.thread().pitch().mm());
+        double limit = pen.write(LIMIT_LENGTH, PITCH_SHARE)
+                * pen.write(PITCH, tap.thread().pitch().mm());
         double most = pen.write(LIMIT_SHARE, WORST_SHARE);
         String lengthRule = "alike within %s (a fifth of the pitch, common practice)".formatted(words(limit));
         String shareRule = "largest chip at most %.1f times the mean (common practice)".formatted(most);
@@ -94,7 +94,7 @@ record ChamferEquality(List<Check> checks, @Nullable Double worst, Verdict lengt
             pen.write(Rule.given("l_" + i, "mm", "chamfer length of land " + i), lengths[i - 1]);
             symbols.add("l_" + i);
         }
-        String sum = "(" + String.join(, symbols) + ")/N";
+        String sum = "(%s)/N".formatted(String.join(" + ", symbols));
         List<Length> proud = new ArrayList<>();
         for (int i = 1; i <= flutes; i++) {
             Rule rule = new Rule(
@@ -124,9 +124,9 @@ record ChamferEquality(List<Check> checks, @Nullable Double worst, Verdict lengt
                 "rulesDisagree",
                 length == Verdict.GOOD
                         ? "The chamfer lengths are alike by the length rule, yet one tooth cuts too much"
- + " of the chip. The share rule is what the tap feels: grind again."
+                                + " of the chip. The share rule is what the tap feels: grind again."
                         : "The chamfer lengths differ by more than the length rule allows, yet the load"
- + " is shared well: the share rule is what the tap feels.",
+                                + " is shared well: the share rule is what the tap feels.",
                 "loadShare"));
     }
 

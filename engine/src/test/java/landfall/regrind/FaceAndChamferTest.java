@@ -47,9 +47,9 @@ class FaceAndChamferTest {
     void moreThanTheLandIsRefusedWithTheMend() {
         Tap tap = Drawer.withRake(10);
         assertThatThrownBy(() -> FaceGrind.of(tap, Angle.ofDeg(45), Pen.NONE))
-                .hasMessage(
-                        "angle to take off the face: \"45.00 deg\" must be over 0 and under the land, 45.00 deg. To mend:"
-                                + " take what the wear land asks for.");
+                .hasMessage("angle to take off the face: \"45.00 deg\" must be over 0 and under the land, 45.00"
+                        + " deg. To mend:"
+                        + " take what the wear land asks for.");
     }
 
     @Test

@@ -93,9 +93,9 @@ class InspectionTest {
         Tap tap = Drawer.m10();
         Reground three = reground(FINE, 5, 5, 5);
         assertThatThrownBy(() -> Inspection.of(tap, GROUND, three))
-                .hasMessage(
-                        "chamferLengths: \"3 lands\" must be 4, one for each land, or none. To mend: measure every land,"
-                                + " counted backwards from land 1.");
+                .hasMessage("chamferLengths: \"3 lands\" must be 4, one for each land, or none. To mend: measure"
+                        + " every land,"
+                        + " counted backwards from land 1.");
     }
 
     @Test

@@ -188,8 +188,8 @@ class SharpeningsLeftTest {
         var answer = SharpeningsLeft.of(Drawer.m10(FluteKind.FORMING, ThreadRelief.NONE), WORN);
         assertThat(answer).isInstanceOf(Answer.Refused.class);
         assertThat(answer.findings().get(0).sentence())
-                .isEqualTo(
-                        "flutes.kind: \"forming\" has no cutting edge to sharpen. To mend: replace a worn forming tap.");
+                .isEqualTo("flutes.kind: \"forming\" has no cutting edge to sharpen. To mend: replace a worn"
+                        + " forming tap.");
     }
 
     @Test
