@@ -14,10 +14,12 @@ import landfall.cards.form.Kind;
 import landfall.cards.form.Kinds;
 import landfall.fault.Answer;
 import landfall.fault.Finding;
+import landfall.fault.OutOfRange;
 import landfall.grind.CamCurve;
 import landfall.material.Materials;
 import landfall.material.WorkMaterial;
 import landfall.quantity.Angle;
+import landfall.tap.LimitMark;
 import landfall.thread.CallOut;
 import landfall.thread.callout.CallOuts;
 
@@ -27,6 +29,11 @@ final class CardKinds {
             "a call-out: M8x1.25-6H, 1/4-20 UNC-2B",
             (text, bare) -> CallOuts.read(text),
             Kinds.ordered("type", "string", "description", "a call-out: M8x1.25-6H, 1/4-20 UNC-2B"));
+
+    static final Kind<LimitMark> LIMIT_MARK = new Kind<>(
+            "a marked limit: H3, L2, D5, class 2",
+            (text, bare) -> limitMark(text),
+            Kinds.ordered("type", "string", "description", "a marked limit: H3, L2, D5, class 2"));
 
     static final Kind<WorkMaterial> WORK_MATERIAL = new Kind<>(
             "a work material by one of its names: 4140 annealed, 304, EN AW-6061 T6",
@@ -74,6 +81,17 @@ final class CardKinds {
             meanings.put(code.apply(one), one);
         }
         return Kinds.choice(meanings);
+    }
+
+    private static Answer<LimitMark> limitMark(String text) {
+        try {
+            return LimitMark.read(text)
+                    .map(Answer::of)
+                    .orElseGet(() -> Answer.refused(new Finding(
+                            "", text, "is no mark of a limit", "write H3, L2, D5 or class 2, or give limit.pitchMin")));
+        } catch (OutOfRange e) {
+            return Answer.refused(e.finding());
+        }
     }
 
     private static Answer<WheelMark> wheelMark(String text) {

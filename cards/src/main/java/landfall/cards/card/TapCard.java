@@ -20,12 +20,17 @@ import landfall.tap.FluteKind;
 import landfall.tap.Flutes;
 import landfall.tap.Land;
 import landfall.tap.Least;
+import landfall.tap.LimitMark;
 import landfall.tap.Make;
 import landfall.tap.PitchZone;
 import landfall.tap.Tap;
 import landfall.tap.TapMaterial;
 import landfall.tap.ThreadRelief;
+import landfall.thread.CallOut;
 import landfall.thread.ScrewThread;
+import landfall.thread.Side;
+import landfall.thread.SideLimits;
+import landfall.thread.callout.CallOuts;
 import landfall.working.Pen;
 import org.jspecify.annotations.Nullable;
 
@@ -60,7 +65,7 @@ public final class TapCard {
         judging.part(() -> chamfer.resolve(thread, Pen.NONE));
         Land land = flutes == null ? new Land.LeftByFlute() : land(entries, flutes, thread.major(), judging);
         ThreadRelief relief = relief(entries, judging);
-        Limits limit = limit(entries, thread, judging);
+        Limits limit = limit(entries, entries.need(TapFields.THREAD), judging);
         return judging.whole(() -> new Tap(
                 entries.need(TapFields.THREAD),
                 new Cutting(Objects.requireNonNull(flutes), land, chamfer, relief),
@@ -138,15 +143,45 @@ public final class TapCard {
         return new ThreadRelief(kind, slope, margin);
     }
 
-    private static @Nullable Limits limit(Entries entries, ScrewThread thread, Judging judging) {
+    /** As measured, or as marked. */
+    private static @Nullable Limits limit(Entries entries, CallOut callOut, Judging judging) {
         Length min = or(entries, TapFields.PITCH_MIN);
         Length max = or(entries, TapFields.PITCH_MAX);
+        LimitMark mark = or(entries, TapFields.LIMIT);
+        if (mark != null && (min != null || max != null)) {
+            judging.found(
+                    "limit",
+                    entries.typed(TapFields.LIMIT),
+                    "cannot stand beside measured limits",
+                    "give the mark, or limit.pitchMin and limit.pitchMax");
+            return null;
+        }
+        if (mark != null) {
+            return judging.part(() -> mark.on(callOut.thread(), gradeFive(mark, callOut), Pen.NONE));
+        }
         if (min != null && max != null && min.compareTo(max) > 0) {
             judging.found(
                     "limit.pitchMin", entries.typed(TapFields.PITCH_MIN), "is over limit.pitchMax", "swap the two");
             return null;
         }
         return min == null && max == null ? null : new Limits(min, max);
+    }
+
+    /** The nut's pitch tolerance of grade 5 on the same thread; null where the mark needs none or none is held. */
+    private static @Nullable Length gradeFive(LimitMark mark, CallOut callOut) {
+        if (!mark.needsGradeFive()) {
+            return null;
+        }
+        String size = callOut.normal().replaceFirst("-.*", "");
+        if (!(CallOuts.read(size + "-5H") instanceof Answer.Of<CallOut> nut)) {
+            return null;
+        }
+        return nut.value()
+                .limits(Side.INTERNAL, Pen.NONE)
+                .map(SideLimits::pitch)
+                .filter(pitch -> pitch.min() != null && pitch.max() != null)
+                .map(pitch -> Objects.requireNonNull(pitch.max()).minus(Objects.requireNonNull(pitch.min())))
+                .orElse(null);
     }
 
     private static Least least(Entries entries) {

@@ -12,6 +12,7 @@ import landfall.material.WorkMaterial;
 import landfall.quantity.Angle;
 import landfall.quantity.Length;
 import landfall.tap.FluteKind;
+import landfall.tap.LimitMark;
 import landfall.tap.TapMaterial;
 import landfall.tap.ThreadRelief;
 import landfall.thread.CallOut;
@@ -45,7 +46,7 @@ public final class TapFields {
             "threadRelief.kind", CardKinds.codes(ThreadRelief.Kind.values(), ThreadRelief.Kind::code), "concentric");
     static final Field<Angle> RELIEF_SLOPE = optional("threadRelief.slope", Quantities.angle(0, 10), "0 deg");
     static final Field<Angle> RELIEF_MARGIN = optional("threadRelief.margin", Quantities.angle(0, 180), "0 deg");
-    static final Field<String> LIMIT = optional("limit", Kinds.TEXT, "H3");
+    static final Field<LimitMark> LIMIT = optional("limit", CardKinds.LIMIT_MARK, "class 2");
     static final Field<Length> PITCH_MIN = optional("limit.pitchMin", Quantities.length(0.05, 300), "7.226 mm");
     static final Field<Length> PITCH_MAX = optional("limit.pitchMax", Quantities.length(0.05, 300), "7.250 mm");
     static final Field<Length> LEAST_LENGTH = optional("least.threadLength", Quantities.length(0.5, 1000), "11 mm");

@@ -107,6 +107,24 @@ class TapCardTest {
         assertThat(TapCard.read(TapCard.write(typed)).orThrow()).isEqualTo(typed);
     }
 
+    /** M8: t of grade 5 is 125 micrometres; class 2 is 0.3 to 0.5 of it over the basic 7.1881 mm. */
+    @Test
+    void aMarkedLimitBecomesTheTapsOwn() {
+        Tap tap = tap(m8("limit.pitchMin", "", "limit.pitchMax", "", "limit", "class 2"), UnitSystem.METRIC)
+                .orThrow();
+        assertThat(tap.pitch().limit().min().mm()).isCloseTo(7.1881 + 0.0375, within(0.0001));
+        assertThat(tap.pitch().limit().max().mm()).isCloseTo(7.1881 + 0.0625, within(0.0001));
+        assertThat(refused("limit.pitchMin", "", "limit.pitchMax", "", "limit", "H3"))
+                .containsExactly("limit: \"H 3\" must be D or class on a metric thread. "
+                        + "To mend: read the mark again, or give limit.pitchMin and limit.pitchMax.");
+        assertThat(refused("limit.pitchMin", "", "limit.pitchMax", "", "limit", "6HX"))
+                .containsExactly("limit: \"6HX\" is no mark of a limit. "
+                        + "To mend: write H3, L2, D5 or class 2, or give limit.pitchMin.");
+        assertThat(refused("limit", "class 2"))
+                .containsExactly("limit: \"class 2\" cannot stand beside measured limits. "
+                        + "To mend: give the mark, or limit.pitchMin and limit.pitchMax.");
+    }
+
     @Test
     void everyBadPartIsFoundAtOnce() {
         assertThat(refused(
