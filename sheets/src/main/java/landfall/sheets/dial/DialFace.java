@@ -1,0 +1,136 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.sheets.dial;
+
+import java.util.List;
+import landfall.quantity.Length;
+import landfall.sheets.draw.Dimensions;
+import landfall.sheets.draw.Drawing;
+import landfall.sheets.draw.Fill;
+import landfall.sheets.draw.Ink;
+import landfall.sheets.draw.Lettering;
+import landfall.sheets.draw.Line;
+import landfall.sheets.draw.Outline;
+import landfall.sheets.draw.Spot;
+import landfall.sheets.figure.Figures;
+
+/** Draws one dial: black needle where it should stand, hollow needle where it was read, a thin arc from one to the other. */
+public final class DialFace {
+    /** Paper that one face takes: four stand beside each other on A4 and Letter. */
+    public static final Spot SIZE = Spot.at(45, 53);
+
+    private static final Spot CENTRE = Spot.at(22.5, 24.4);
+    private static final double BEZEL = 19.5;
+    private static final double SCALE = 18.2;
+    private static final Lettering NUMERAL = Lettering.NOTE.sized(3).middle();
+
+    private final DialKind kind;
+    private final Figures figures;
+
+    /** The face speaks the unit that its dial is graduated in, whatever the sheet around it speaks. */
+    public DialFace(DialKind kind) {
+        this.kind = kind;
+        this.figures = new Figures(kind.units());
+    }
+
+    /** The face for one target; the id must be unique in its page. */
+    public Drawing draw(Needle target, String id, Ink ink) {
+        String reading = figures.signed(target.wanted()) + " " + figures.unit();
+        Drawing drawing = new Drawing(id, title(target), description(target, reading), SIZE, ink);
+        String angle = Figures.plain(target.land().deg(), 1) + "\u00b0";
+        drawing.text(
+                Spot.at(CENTRE.x(), 3.3),
+                target.where() + ", " + angle,
+                Lettering.NOTE.bold().middle());
+        face(drawing);
+        counter(drawing, target.wanted());
+        Length read = target.read();
+        if (read != null) {
+            arc(drawing, kind.needleDeg(read), kind.needleDeg(target.wanted()));
+            needle(drawing, kind.needleDeg(read), false);
+        }
+        needle(drawing, kind.needleDeg(target.wanted()), true);
+        drawing.text(Spot.at(CENTRE.x(), 47.8), reading, Lettering.FIGURE.sized(4));
+        String below = target.mend().isEmpty() ? kind.turnsAndDivisions(target.wanted()) : target.mend();
+        drawing.text(Spot.at(CENTRE.x(), 52), below, Lettering.NOTE.sized(3.1).middle());
+        return drawing;
+    }
+
+    private static String title(Needle target) {
+        return "Dial at the " + target.where();
+    }
+
+    private String description(Needle target, String reading) {
+        String wanted = "Needle should stand at %s: %s; forward is clockwise."
+                .formatted(reading, kind.turnsAndDivisions(target.wanted()));
+        Length read = target.read();
+        if (read == null) {
+            return wanted;
+        }
+        return wanted + " It was read at %s %s. %s.".formatted(figures.signed(read), figures.unit(), target.mend());
+    }
+
+    private void face(Drawing drawing) {
+        drawing.disc(CENTRE, BEZEL, Fill.SHEET).circle(CENTRE, BEZEL, Line.OUTLINE);
+        int every = kind.divisions() / 10;
+        for (int i = 0; i < kind.divisions(); i++) {
+            double direction = 90 - 360.0 * i / kind.divisions();
+            boolean tenth = i % every == 0;
+            double depth = tenth ? 2.8 : i % 5 == 0 ? 2.1 : 1.3;
+            Line line = tenth ? Line.OUTLINE : Line.FINE;
+            drawing.line(CENTRE.polar(direction, SCALE), CENTRE.polar(direction, SCALE - depth), line);
+            if (tenth) {
+                Spot on = CENTRE.polar(direction, 13);
+                drawing.text(on.plus(0, NUMERAL.capHeight() / 2), kind.numeral(i), NUMERAL);
+            }
+        }
+        Spot middle = CENTRE.plus(0, -5.2);
+        drawing.text(middle.plus(-1.2, 0), kind.divisionWords(), NUMERAL.end());
+        drawing.text(middle.plus(1.2, 0), figures.unit(), NUMERAL.anchored(Lettering.Anchor.START));
+    }
+
+    /** The small hand that counts turns, ten to its circle, in the same sense as the needle. */
+    private void counter(Drawing drawing, Length wanted) {
+        Spot hub = CENTRE.plus(0, 7);
+        drawing.circle(hub, 2.9, Line.THIN);
+        for (int i = 0; i < 10; i++) {
+            drawing.line(hub.polar(90 - 36.0 * i, 2.9), hub.polar(90 - 36.0 * i, 2.2), Line.FINE);
+        }
+        double turns = wanted.over(kind.perTurn());
+        drawing.line(hub.polar(270 - 36 * turns, 0.8), hub.polar(90 - 36 * turns, 2.1), Line.OUTLINE);
+    }
+
+    private static void needle(Drawing drawing, double clockwiseDeg, boolean black) {
+        double direction = 90 - clockwiseDeg;
+        double half = black ? 0.55 : 0.95;
+        double reach = black ? SCALE - 0.6 : SCALE - 1.6;
+        Outline shape = Outline.through(List.of(
+                        CENTRE.polar(direction, reach),
+                        CENTRE.polar(direction, reach - 4).polar(direction + 90, half),
+                        CENTRE.polar(direction + 90, half),
+                        CENTRE.polar(direction + 180, 4).polar(direction + 90, half),
+                        CENTRE.polar(direction + 180, 4).polar(direction - 90, half),
+                        CENTRE.polar(direction - 90, half),
+                        CENTRE.polar(direction, reach - 4).polar(direction - 90, half)))
+                .close();
+        drawing.fill(shape, black ? Fill.SOLID : Fill.SHEET);
+        if (!black) {
+            drawing.path(shape, Line.THIN);
+        }
+        drawing.disc(CENTRE, 1.3, black ? Fill.SOLID : Fill.SHEET).circle(CENTRE, 1.3, Line.THIN);
+    }
+
+    /** From what was read to what is wanted, inside the numerals; an arc under two degrees would be a blot and is left out. */
+    private static void arc(Drawing drawing, double readDeg, double wantedDeg) {
+        double turn = wantedDeg - readDeg;
+        if (Math.abs(turn) < 2) {
+            return;
+        }
+        double shown = Math.abs(turn) > 350 ? Math.signum(turn) * 350 : turn;
+        double radius = 9.6;
+        double from = 90 - wantedDeg + shown;
+        drawing.path(Outline.from(CENTRE.polar(from, radius)).arc(CENTRE, -shown), Line.THIN);
+        double half = Math.toDegrees(1.2 / radius);
+        double heading = 90 - wantedDeg - Math.signum(shown) * (90 - half);
+        new Dimensions(drawing).arrowhead(CENTRE.polar(90 - wantedDeg, radius), heading);
+    }
+}
