@@ -13,7 +13,10 @@ import landfall.sheets.draw.Outline;
 import landfall.sheets.draw.Spot;
 import landfall.sheets.figure.Figures;
 
-/** Draws one dial: black needle where it should stand, hollow needle where it was read, a thin arc from one to the other. */
+/**
+ * Draws one dial: black needle where it should stand, hollow needle where it was read, a thin arc from one to the
+ * other.
+ */
 public final class DialFace {
     /** Paper that one face takes: four stand beside each other on A4 and Letter. */
     public static final Spot SIZE = Spot.at(45, 53);
@@ -119,7 +122,10 @@ public final class DialFace {
         drawing.disc(CENTRE, 1.3, black ? Fill.SOLID : Fill.SHEET).circle(CENTRE, 1.3, Line.THIN);
     }
 
-    /** From what was read to what is wanted, inside the numerals; an arc under two degrees would be a blot and is left out. */
+    /**
+     * From what was read to what is wanted, inside the numerals; an arc under two degrees would be a blot and is left
+     * out.
+     */
     private static void arc(Drawing drawing, double readDeg, double wantedDeg) {
         double turn = wantedDeg - readDeg;
         if (Math.abs(turn) < 2) {

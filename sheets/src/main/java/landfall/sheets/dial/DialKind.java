@@ -38,8 +38,10 @@ public record DialKind(Length division, int divisions, Numbering numbering) {
         return new DialKind(resolution, 100, Numbering.CONTINUOUS);
     }
 
-    /** Metric when the division is a whole number of tenths of a micrometre, but not of halves of a thousandth of an inch
-     * (12.7 µm): no dial is graduated in 0.0127 mm. */
+    /**
+     * Metric when the division is a whole number of tenths of a micrometre, but not of halves of a thousandth of an
+     * inch (12.7 µm): no dial is graduated in 0.0127 mm.
+     */
     public UnitSystem units() {
         double tenths = division.mm() * 10_000;
         return Math.abs(tenths - Math.rint(tenths)) < 1e-6 && Math.rint(tenths) % 127 != 0

@@ -16,8 +16,8 @@ import landfall.sheets.draw.Ink;
 import landfall.sheets.figure.Figures;
 
 /**
- * The faces that a set-up is dialled by: edge, middle of the land and heel at the place where the chosen slide's rise shows
- * itself, and the top of the lobe, which is what the slide is set to. When both slides rise there is room for two
+ * The faces that a set-up is dialled by: edge, middle of the land and heel at the place where the chosen slide's rise
+ * shows itself, and the top of the lobe, which is what the slide is set to. When both slides rise there is room for two
  * faces each: heel and top of the lobe.
  */
 public final class DialRow {
@@ -83,7 +83,9 @@ public final class DialRow {
                 .orElseThrow();
     }
 
-    /** With a rise that begins before the edge the dial's zero at the edge is not the cam's: then there is no such face. */
+    /**
+     * With a rise that begins before the edge the dial's zero at the edge is not the cam's: then there is no such face.
+     */
     private void top(Place place, String where, List<Needle> needles) {
         Lobe lobe = setup.fixture().cam().lobe();
         if (lobe.riseStart().deg() < 0) {

@@ -5,8 +5,8 @@ import java.util.List;
 
 /**
  * Dimensions as a drawing office draws them: thin lines, slim filled arrowheads, the figure above the line and readable
- * from below or from the right. Arrows go outside when there is no room between the extension lines; the figure
- * then stands beside the line.
+ * from below or from the right. Arrows go outside when there is no room between the extension lines; the figure then
+ * stands beside the line.
  */
 public final class Dimensions {
     private static final double ARROW = 2.4;
@@ -27,8 +27,8 @@ public final class Dimensions {
     }
 
     /**
-     * The distance between two places, measured along the line through them. The dimension line stands so far to the left
-     * of the way from the first to the second; negative: to the right.
+     * The distance between two places, measured along the line through them. The dimension line stands so far to the
+     * left of the way from the first to the second; negative: to the right.
      */
     public void along(Spot from, Spot to, double offset, String text) {
         double left = from.direction(to) + 90;
@@ -111,7 +111,10 @@ public final class Dimensions {
                 Fill.SOLID);
     }
 
-    /** The angle about a centre from one direction to another (degrees, anticlockwise as seen), figure at the middle of the arc. */
+    /**
+     * The angle about a centre from one direction to another (degrees, anticlockwise as seen), figure at the middle of
+     * the arc.
+     */
     public void angle(Spot centre, double radius, double fromDeg, double toDeg, String text) {
         arc(centre, radius, fromDeg, toDeg);
         double middle = (fromDeg + toDeg) / 2;

@@ -4,9 +4,9 @@ package landfall.sheets.draw;
 /**
  * The colours of a drawing.
  *
- * <p>{@link #PAPER} is black on white, fixed, as the PDF renderer knows no custom properties. {@link #SCREEN} takes the colour
- * of the text around it and the page's custom properties, so that a dark page turns the drawing dark with it; the
- * fallbacks are the light page's.
+ * <p>{@link #PAPER} is black on white, fixed, as the PDF renderer knows no custom properties. {@link #SCREEN} takes the
+ * colour of the text around it and the page's custom properties, so that a dark page turns the drawing dark with it;
+ * the fallbacks are the light page's.
  */
 public enum Ink {
     PAPER("#000000", "#000000", "#000000", "#000000", "#ffffff"),

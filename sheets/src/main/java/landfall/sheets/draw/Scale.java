@@ -4,8 +4,10 @@ package landfall.sheets.draw;
 import java.util.List;
 import landfall.quantity.Length;
 
-/** The scale of a drawing: paper over real, in steps that a rule can follow. ISO 5455 has 1, 2 and 5
- * of each decade; the steps between are kept so that a small tap still fills its view. */
+/**
+ * The scale of a drawing: paper over real, in steps that a rule can follow. ISO 5455 has 1, 2 and 5 of each decade; the
+ * steps between are kept so that a small tap still fills its view.
+ */
 public record Scale(double ratio) {
     private static final List<Double> STEPS = List.of(1.0, 1.5, 2.0, 2.5, 3.0, 4.0, 5.0, 6.0, 8.0);
 

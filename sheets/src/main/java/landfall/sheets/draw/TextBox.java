@@ -6,7 +6,8 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 
 /**
- * The box of a text as placed and turned, from the metrics of the font: for keeping texts apart and inside their drawing.
+ * The box of a text as placed and turned, from the metrics of the font: for keeping texts apart and inside their
+ * drawing.
  *
  * @param corners in order round the box
  */
@@ -58,7 +59,10 @@ public record TextBox(String text, List<Spot> corners) {
         return corners.stream().mapToDouble(measure).min().orElseThrow();
     }
 
-    /** Whether two boxes share more than a hair, however they are turned: no side of either has the other wholly beyond it. */
+    /**
+     * Whether two boxes share more than a hair, however they are turned: no side of either has the other wholly beyond
+     * it.
+     */
     public boolean overlaps(TextBox other) {
         List<Double> directions = new ArrayList<>();
         for (TextBox box : List.of(this, other)) {

@@ -23,7 +23,9 @@ final class Balloon {
         drawing.text(centre.plus(0, LETTER.capHeight() / 2), letter, LETTER);
     }
 
-    /** A stylus whose ball touches at the tip, coming from a direction in degrees; its balloon stands at its far end. */
+    /**
+     * A stylus whose ball touches at the tip, coming from a direction in degrees; its balloon stands at its far end.
+     */
     void stylus(Spot tip, double fromDeg, double length, String letter) {
         Spot ball = tip.polar(fromDeg, 0.9);
         drawing.line(ball, tip.polar(fromDeg, length), Line.OUTLINE).disc(ball, 0.9, Fill.SOLID);

@@ -18,8 +18,8 @@ import landfall.sheets.draw.Spot;
 import landfall.sheets.figure.Figures;
 
 /**
- * The chamfer in the axial plane, upper half of the tap, point to the left: what the swivel is set to, the diameters at point
- * and full thread, the chamfer's length, the wheel along the chamfer, and where along the tap each stylus stands.
+ * The chamfer in the axial plane, upper half of the tap, point to the left: what the swivel is set to, the diameters at
+ * point and full thread, the chamfer's length, the wheel along the chamfer, and where along the tap each stylus stands.
  */
 public final class ChamferView {
     public static final Spot SIZE = Spot.at(94, 48);
@@ -65,7 +65,7 @@ public final class ChamferView {
     }
 
     private String description() {
-        return "Upper half of the tap, point to the left. Swivel %s. Point diameter %s, major diameter %s, chamfer %s long."
+        return "Upper half of the tap, point left. Swivel %s. Point diameter %s, major diameter %s, chamfer %s long."
                 .formatted(
                         figures.fineAngle(swivel),
                         figures.length(tap.chamfer().pointDiameter()),

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import landfall.grind.Place;
-import landfall.sheets.draw.Dimensions;
 import landfall.sheets.draw.Drawing;
 import landfall.sheets.draw.Fill;
 import landfall.sheets.draw.Ink;
@@ -19,9 +18,9 @@ import landfall.sheets.grind.FluteOutline.Point;
 import landfall.thread.Hand;
 
 /**
- * The tap seen from its point, an edge under the wheel: lands and flutes, the fall of the chamfer at the point, the wheel's arc, the
- * way to turn, where each stylus stands round the tap, and round it the cam's stroke: rise, then the angle that the cam has to
- * come back and the angle that it needs.
+ * The tap seen from its point, an edge under the wheel: lands and flutes, the fall of the chamfer at the point, the
+ * wheel's arc, the way to turn, where each stylus stands round the tap, and round it the cam's stroke: rise, then the
+ * angle that the cam has to come back and the angle that it needs.
  */
 public final class EndView {
     public static final Spot SIZE = Spot.at(90, 86);
@@ -58,14 +57,16 @@ public final class EndView {
         body(drawing);
         front(drawing);
         centreLines(drawing);
-        rings(drawing);
+        double base = tap.majorRadius().mm() * scale.ratio();
+        new StrokeRings(drawing, stroke, axis, sense, figures).draw(base, each());
         turning(drawing);
         styli(drawing);
         return drawing;
     }
 
     private String description() {
-        return "%d flutes, %s hand: to cut it turns %s as seen from the point. Land %s. The cam rises from %s to %s behind the edge. Angle to come back: needed %s, had %s, %s."
+        return ("%d flutes, %s hand: to cut it turns %s as seen from the point. Land %s. The cam rises from %s to %s"
+                        + " behind the edge. Angle to come back: needed %s, had %s, %s.")
                 .formatted(
                         tap.flutes(),
                         tap.thread().hand().word(),
@@ -201,80 +202,6 @@ public final class EndView {
         Spot label = hub.polar(out, rim - 5);
         Lettering lettering = sense > 0 ? SMALL : SMALL.end();
         drawing.text(label, "wheel " + figures.plainDiameter(stroke.wheel()), lettering);
-    }
-
-    private void rings(Drawing drawing) {
-        double base = tap.majorRadius().mm() * scale.ratio();
-        double end = stroke.riseEndDeg();
-        Dimensions dimensions =
-                new Dimensions(drawing, Lettering.NOTE.sized(3.2).bold());
-        for (double deg : new double[] {stroke.lobe().riseStart().deg(), end, each()}) {
-            drawing.line(axis.polar(direction(deg), base + 1), axis.polar(direction(deg), base + 14), Line.THIN);
-        }
-        double needed = end + stroke.gap().needed().deg();
-        drawing.line(axis.polar(direction(needed), base + 10.4), axis.polar(direction(needed), base + 14), Line.ALARM);
-        dimensions.arc(axis, base + 5, direction(stroke.lobe().riseStart().deg()), direction(end));
-        dimensions.arc(axis, base + 5, direction(end), direction(each()));
-        dimensions.arc(axis, base + 12, direction(end), direction(needed));
-        rise(drawing, base, end);
-        String needs = "needs " + figures.angle(stroke.gap().needed());
-        String has = "has " + figures.angle(stroke.gap().have());
-        double middle = end + stroke.gap().needed().deg() / 2;
-        Spot label = beside(drawing, base + 14, middle, needs);
-        double room = Math.toRadians(stroke.gap().have().deg()) * (base + 8);
-        if (room > SMALL.bold().width(has) + 3) {
-            inRing(drawing, base + 8.2, end, has);
-        } else {
-            drawing.text(label.plus(0, 4), has, anchored(direction(middle)));
-        }
-    }
-
-    /** Outside its arc; a short arc's figure stands before its start, where the next figure does not reach. */
-    private void rise(Drawing drawing, double base, double end) {
-        double start = stroke.lobe().riseStart().deg();
-        String text = "rise " + figures.angle(stroke.lobe().riseAngle());
-        if (end - start > 50) {
-            beside(drawing, base + 7, (start + end) / 2, text);
-            return;
-        }
-        Spot spot = axis.polar(direction(start), base + 13.5).plus(-sense * 1.2, 0);
-        drawing.text(spot, text, sense > 0 ? SMALL.bold().end() : SMALL.bold());
-    }
-
-    /** A text outside a ring, reading away from it. */
-    private Spot beside(Drawing drawing, double radius, double deg, String text) {
-        double direction = direction(deg);
-        double c = Math.cos(Math.toRadians(direction));
-        double down = Math.sin(Math.toRadians(direction)) > 0 ? 0.5 : SMALL.capHeight();
-        Spot spot = axis.polar(direction, radius).plus(Math.signum(c) * 0.5, down);
-        drawing.text(spot, text, anchored(direction));
-        return spot;
-    }
-
-    private static Lettering anchored(double directionDeg) {
-        double c = Math.cos(Math.toRadians(directionDeg));
-        Lettering lettering = SMALL.bold();
-        if (Math.abs(c) < 0.25) {
-            return lettering.middle();
-        }
-        return c < 0 ? lettering.end() : lettering;
-    }
-
-    private void inRing(Drawing drawing, double radius, double endDeg, String text) {
-        double middle = endDeg + stroke.gap().have().deg() / 2;
-        double direction = direction(middle);
-        double turn = direction < 0 ? direction + 90 : direction - 90;
-        while (turn > 90) {
-            turn -= 180;
-        }
-        while (turn <= -90) {
-            turn += 180;
-        }
-        Lettering lettering = SMALL.bold().middle().turned(turn);
-        double inward = Math.cos(Math.toRadians(turn - (direction - 90))) > 0
-                ? -lettering.capHeight() / 2
-                : lettering.capHeight() / 2;
-        drawing.text(axis.polar(direction, radius + inward), text, lettering);
     }
 
     /** The arrow of the turn in cutting sense, below the tap on the side where no ring stands. */

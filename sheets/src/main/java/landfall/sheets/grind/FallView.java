@@ -17,9 +17,9 @@ import landfall.sheets.draw.Spot;
 import landfall.sheets.figure.Figures;
 
 /**
- * The fall over the land, unrolled at mid-chamfer, both ways to one scale so that the slopes are the true angles: the circle
- * through the edge, the surface that the wheel leaves, and the way the work comes up because the tap advances while it turns. What
- * lies between the last two is the working gap.
+ * The fall over the land, unrolled at mid-chamfer, both ways to one scale so that the slopes are the true angles: the
+ * circle through the edge, the surface that the wheel leaves, and the way the work comes up because the tap advances
+ * while it turns. What lies between the last two is the working gap.
  */
 public final class FallView {
     public static final Spot SIZE = Spot.at(94, 46);
@@ -76,7 +76,7 @@ public final class FallView {
     public Drawing draw(String id, Ink ink) {
         String title = "Fall over the land, unrolled at mid-chamfer, " + scale.words();
         String description =
-                "From the edge to the heel, land %s. Fall at the heel %s; the tap's advance takes %s; the working gap is %s."
+                "Edge to heel, land %s. Fall at the heel %s; the tap's advance takes %s; the working gap is %s."
                         .formatted(
                                 figures.angle(course.land()),
                                 figures.length(course.fall()),

@@ -7,12 +7,13 @@ import java.util.Optional;
 import landfall.sheets.grind.TapShape.FluteShape;
 
 /**
- * The outline of one flute in the plane square to the axis, from the cutting edge down to the floor and up to the heel of the land
- * ahead, all on the basic major diameter. In mm; x to the right, y up, the edge straight up (0, R), the land behind it to the right, as a
- * right-handed tap is seen from its point.
+ * The outline of one flute in the plane square to the axis, from the cutting edge down to the floor and up to the heel
+ * of the land ahead, all on the basic major diameter. In mm; x to the right, y up, the edge straight up (0, R), the
+ * land behind it to the right, as a right-handed tap is seen from its point.
  *
- * <p>With rake: straight face through the edge, offset R sin(rake) behind the axis; one arc of the floor radius tangent to
- * that face and touching the core circle; straight tangent to the heel. Without rake: one arc touching the core circle through edge and heel.
+ * <p>With rake: straight face through the edge, offset R sin(rake) behind the axis; one arc of the floor radius tangent
+ * to that face and touching the core circle; straight tangent to the heel. Without rake: one arc touching the core
+ * circle through edge and heel.
  */
 final class FluteOutline {
     private static final int ARC_STEPS = 48;

@@ -16,9 +16,9 @@ import landfall.sheets.draw.Spot;
 import landfall.sheets.figure.Figures;
 
 /**
- * The fall at the heel, magnified: the chamfer line at the edge, and where it lies at the heel. One right-angled triangle
- * between the two lines shows all three measures: upright the radial fall, along the axis the axial fall, and the
- * height on its long side the fall square to the chamfer.
+ * The fall at the heel, magnified: the chamfer line at the edge, and where it lies at the heel. One right-angled
+ * triangle between the two lines shows all three measures: upright the radial fall, along the axis the axial fall, and
+ * the height on its long side the fall square to the chamfer.
  */
 public final class HeelView {
     public static final Spot SIZE = Spot.at(94, 38);
@@ -46,7 +46,7 @@ public final class HeelView {
     public Drawing draw(String id, Ink ink) {
         String title = "Fall at the heel, " + scale.words();
         String description =
-                "Chamfer line at the edge and at the heel. Fall at the heel: radial %s, axial %s, square to the chamfer %s."
+                "Chamfer line at the edge and at the heel. Fall at the heel: radial %s, axial %s, square %s."
                         .formatted(
                                 figures.length(falls.radial()),
                                 figures.length(falls.axial()),

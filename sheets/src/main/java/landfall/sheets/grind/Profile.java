@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.TreeSet;
 
 /**
- * The upper half of a tap's section in the axial plane: the thread's basic profile cut by the chamfer. All in mm: z from
- * the point towards the shank, r from the axis. A crest stands half a pitch behind the end of the chamfer.
+ * The upper half of a tap's section in the axial plane: the thread's basic profile cut by the chamfer. All in mm: z
+ * from the point towards the shank, r from the axis. A crest stands half a pitch behind the end of the chamfer.
  */
 final class Profile {
     private final TapShape tap;
@@ -20,7 +20,9 @@ final class Profile {
 
     record Corner(double z, double r) {}
 
-    /** Corners from the point to the given length, exact: every kink of the thread and every crossing with the chamfer. */
+    /**
+     * Corners from the point to the given length, exact: every kink of the thread and every crossing with the chamfer.
+     */
     List<Corner> corners() {
         List<Double> kinks = new ArrayList<>(kinks());
         List<Corner> corners = new ArrayList<>();

@@ -42,8 +42,8 @@ public record Sketches(GrindSetup setup, Figures figures, String prefix) {
     }
 
     /**
-     * The fall at the heel that this set-up grinds, from the target there square to the chamfer at rest: what a dial will find. With a straight
-     * rise on time it is the set-up's own fall; a curved or a late one leaves another.
+     * The fall at the heel that this set-up grinds, from the target there square to the chamfer at rest: what a dial
+     * will find. With a straight rise on time it is the set-up's own fall; a curved or a late one leaves another.
      */
     static Fall heelFall(GrindSetup setup) {
         Course course = course(setup);
@@ -54,8 +54,8 @@ public record Sketches(GrindSetup setup, Figures figures, String prefix) {
     }
 
     /**
-     * The radial fall that this set-up grinds, from the targets square to the chamfer at rest: f_r = f_n / cos(chamfer angle). What
-     * the advance takes of it at the heel, from the relief lost: r tan(loss) land / cos(chamfer angle).
+     * The radial fall that this set-up grinds, from the targets square to the chamfer at rest: f_r = f_n / cos(chamfer
+     * angle). What the advance takes of it at the heel, from the relief lost: r tan(loss) land / cos(chamfer angle).
      */
     static Course course(GrindSetup setup) {
         double cosine = Math.cos(setup.tap().chamfer().angle().rad());

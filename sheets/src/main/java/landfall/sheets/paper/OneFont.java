@@ -16,8 +16,9 @@ import org.apache.pdfbox.pdmodel.font.PDCIDSystemInfo;
 import org.apache.pdfbox.pdmodel.font.PDFontDescriptor;
 
 /**
- * Answers every call for a font that is not embedded with the bundled one. The library's own way reads through all fonts of the
- * machine and leaves a cache file in the home folder, which takes seconds and makes a sheet depend on the machine.
+ * Answers every call for a font that is not embedded with the bundled one. The library's own way reads through all
+ * fonts of the machine and leaves a cache file in the home folder, which takes seconds and makes a sheet depend on the
+ * machine.
  */
 final class OneFont implements FontMapper {
     private final TrueTypeFont font;

@@ -11,8 +11,8 @@ import landfall.sheets.paper.SheetContent.Row;
 import landfall.sheets.paper.SheetContent.Tick;
 
 /**
- * Lays a sheet's content out as XHTML: first page what to set, with the pictures; second page what to do. Tables, as the
- * PDF's renderer knows no other way to put things side by side.
+ * Lays a sheet's content out as XHTML: first page what to set, with the pictures; second page what to do. Tables, as
+ * the PDF's renderer knows no other way to put things side by side.
  */
 final class SheetPage {
     private static final int MOST_BOXES = 5;
@@ -174,8 +174,8 @@ final class SheetPage {
     }
 
     private void steps() {
-        page.append(
-                "<h2>Procedure</h2>\n<table class=\"steps\">\n<colgroup><col class=\"tick\"/><col class=\"count\"/><col/>");
+        page.append("<h2>Procedure</h2>\n<table class=\"steps\">\n<colgroup>");
+        page.append("<col class=\"tick\"/><col class=\"count\"/><col/>");
         page.append("<col class=\"figure\"/><col class=\"note\"/></colgroup>\n");
         int count = 0;
         for (Tick step : content.work().steps()) {

@@ -6,8 +6,8 @@ import com.openhtmltopdf.util.XRLogger;
 import java.util.logging.Level;
 
 /**
- * Prints nothing. The renderer's log may not simply be switched off: then its complaints reach nobody, and {@link Press} lives
- * by them.
+ * Prints nothing. The renderer's log may not simply be switched off: then its complaints reach nobody, and
+ * {@link Press} lives by them.
  */
 final class Silence implements XRLogger {
     @Override

@@ -9,8 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 
 /**
- * Whole sheets that a person has looked at. A sheet that has changed is written beside the build, to be looked at and, when it is
- * right, copied over the golden one.
+ * Whole sheets that a person has looked at. A sheet that has changed is written beside the build, to be looked at and,
+ * when it is right, copied over the golden one.
  */
 final class Golden {
     private static final Path GOLDEN = Path.of("src/test/resources/golden");
@@ -24,9 +24,7 @@ final class Golden {
         Path golden = GOLDEN.resolve(name);
         String expected = Files.exists(golden) ? Files.readString(golden, StandardCharsets.UTF_8) : "";
         assertThat(actual)
-                .as(
-                        "look at sheets/target/golden/%s; when it is right, copy it to sheets/src/test/resources/golden",
-                        name)
+                .as("look at sheets/target/golden/%s; when it is right, copy it to src/test/resources/golden", name)
                 .isEqualTo(expected);
     }
 }

@@ -62,8 +62,7 @@ class PdfTest {
         String text = text(SetupSheet.pdf(ShopTaps.plug(), A4));
         assertThat(text)
                 .contains("M8x1.25-6H")
-                .contains(
-                        "3 flutes, straight, right hand. Chamfer 9\u00b0, 4.0 threads, point \u00d86.400 mm. Land 37.2\u00b0.")
+                .contains("3 flutes, straight, right hand. Chamfer 9\u00b0, 4.0 threads, point \u00d86.400 mm.")
                 .contains("GAP CLEAR.")
                 .contains("0.435 mm")
                 .contains("heel 37.2\u00b0 0.000 +0.270 \u22120.129 +0.270 \u22120.266 0.000")
