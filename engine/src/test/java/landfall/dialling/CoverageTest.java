@@ -32,9 +32,9 @@ class CoverageTest {
         "6, 4, HEIGHTS,     0.01,  0.004"
     })
     void holdForSlopeRunOutAndEveryHeight(int lands, int angles, Terms terms, double division, double shake) {
-        Random random = new Random(20261125L + lands * 100 + angles);
+        Random random = new Random(20261125L + lands * 100L + angles);
         LandModel model = new LandModel(
-                some(lands, angles, terms, random).exact(degrees(angles), division), CamProfile.straight(), terms);
+                some(lands, terms, random).exact(degrees(angles), division), CamProfile.straight(), terms);
         Count slope = new Count();
         Count cosine = new Count();
         Count sine = new Count();
@@ -43,7 +43,7 @@ class CoverageTest {
             heights[i] = new Count();
         }
         for (int trial = 0; trial < TRIALS; trial++) {
-            KnownTap truth = some(lands, angles, terms, random);
+            KnownTap truth = some(lands, terms, random);
             double[] values =
                     truth.read(degrees(angles), division, shake, random).values();
             DialFit fit = DialFit.of(new Solution(model, values, division));
@@ -76,12 +76,12 @@ class CoverageTest {
             int lands, int angles, Terms terms, double division, double shake, double eccentricity) {
         Random random = new Random(7L * lands + angles);
         LandModel model = new LandModel(
-                some(lands, angles, terms, random).exact(degrees(angles), division), CamProfile.straight(), terms);
+                some(lands, terms, random).exact(degrees(angles), division), CamProfile.straight(), terms);
         Count length = new Count();
         int towards = 0;
         for (int trial = 0; trial < TRIALS; trial++) {
             double direction = 2 * Math.PI * random.nextDouble();
-            KnownTap truth = some(lands, angles, terms, random)
+            KnownTap truth = some(lands, terms, random)
                     .runningOut(eccentricity * Math.cos(direction), eccentricity * Math.sin(direction));
             double[] values =
                     truth.read(degrees(angles), division, shake, random).values();
@@ -129,7 +129,7 @@ class CoverageTest {
         assertThat(fit.slope().uncertainty().mm()).isGreaterThan(0.006);
     }
 
-    private static KnownTap some(int lands, int angles, Terms terms, Random random) {
+    private static KnownTap some(int lands, Terms terms, Random random) {
         ToDoubleFunction<Random> error = from -> 0.05 * (2 * from.nextDouble() - 1);
         double[] heights = new double[lands];
         if (terms == Terms.HEIGHTS) {

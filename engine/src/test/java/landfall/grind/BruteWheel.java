@@ -64,8 +64,7 @@ final class BruteWheel {
         double a = axial.applyAsDouble(phi);
         double psi = theta - phi;
         double cx = Math.cos(psi);
-        double cy = Math.sin(psi);
-        // point = (b + R cx, R cy, z - a) relative to the axis foot: base + R * dir
+        // point = (b + R cx, R sin psi, z - a) relative to the axis foot: base + R * dir
         double bx = b - px;
         double bz = z - a - pz;
         double along0 = bx * ux + bz * uz;
