@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package landfall.app;
+package landfall.app.build;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -18,7 +18,7 @@ public record Build(String version, String commit) {
         Properties data = new Properties();
         try (InputStream in = Build.class.getResourceAsStream("build.properties")) {
             if (in == null) {
-                throw new IllegalStateException("landfall/app/build.properties is not beside the classes");
+                throw new IllegalStateException("landfall/app/build/build.properties is not beside the classes");
             }
             data.load(in);
         } catch (IOException e) {

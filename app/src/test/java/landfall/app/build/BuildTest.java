@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package landfall.app;
+package landfall.app.build;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

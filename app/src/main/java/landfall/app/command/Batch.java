@@ -1,0 +1,81 @@
+package landfall.app.command;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import landfall.cards.answer.Document;
+import landfall.cards.answer.JsonAnswer;
+import landfall.cards.ask.Given;
+import landfall.cards.ask.Question;
+import landfall.cards.card.Flat;
+import landfall.fault.Answer;
+import landfall.fault.Finding;
+
+/**
+ * Many questions from standard input, one a line, answered in order with one JSON document a line. Blank lines and lines
+ * that begin with # are skipped. A call-out is a line as it is; a card is a line of JSON.
+ *
+ * <p>Each answer is written before the next line is read, so that a run of any length stays small and can be piped.
+ */
+final class Batch {
+    /** Longer than any call-out or card on one line; more is refused unread, so that memory stays bounded. */
+    static final int LONGEST_LINE = 64 * 1024;
+
+    private final Question question;
+    private final Given place;
+    private final boolean working;
+
+    Batch(Question question, Given place, boolean working) {
+        this.question = question;
+        this.place = place;
+        this.working = working;
+    }
+
+    Exit run(Answer<Map<String, String>> options, boolean json, Terminal terminal) {
+        if (!(options instanceof Answer.Of<Map<String, String>> given)) {
+            return Refusals.say(options.findings(), json, terminal);
+        }
+        Exit exit = Exit.DONE;
+        try (BufferedReader lines = terminal.lines()) {
+            for (String line = Lines.next(lines, LONGEST_LINE); line != null; line = Lines.next(lines, LONGEST_LINE)) {
+                if (line.isBlank() || line.startsWith("#")) {
+                    continue;
+                }
+                Answer<Document> answer = answer(line, given.value());
+                terminal.out().println(answer instanceof Answer.Of<Document> document
+                        ? JsonAnswer.line(document.value(), working)
+                        : JsonAnswer.refusalLine(answer.findings()));
+                exit = answer instanceof Answer.Of ? exit : Exit.REFUSED;
+                if (terminal.out().checkError()) {
+                    return exit;
+                }
+            }
+        } catch (IOException e) {
+            return Refusals.say(
+                    List.of(new Finding("-", "standard input", "cannot be read", "check what is piped in")), json, terminal);
+        }
+        return exit;
+    }
+
+    private Answer<Document> answer(String line, Map<String, String> options) {
+        Map<String, String> typed = new LinkedHashMap<>();
+        if (line.length() > LONGEST_LINE) {
+            return Answer.refused(new Finding(
+                    place.name(), line.substring(0, 40) + " ..", "is over 64 kB long", "write one question a line"));
+        }
+        if (place instanceof Given.Word word) {
+            typed.put(word.path(), line.strip());
+        } else {
+            Answer<Map<String, String>> card = Flat.read(line);
+            if (card instanceof Answer.Of<Map<String, String>> of) {
+                typed.putAll(of.value());
+            } else {
+                return Answer.refused(card.findings());
+            }
+        }
+        typed.putAll(options);
+        return question.answer(typed);
+    }
+}

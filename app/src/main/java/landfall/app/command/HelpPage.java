@@ -1,0 +1,80 @@
+package landfall.app.command;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import landfall.cards.ask.Given;
+import landfall.cards.ask.Question;
+import landfall.cards.form.Field;
+import landfall.cards.words.Words;
+
+/** The help of a question, in 80 columns: how it is written, what it takes, examples. */
+final class HelpPage {
+    private static final int COLUMNS = 80;
+    private static final int MARGIN = 28;
+
+    private final Question question;
+
+    HelpPage(Question question) {
+        this.question = question;
+    }
+
+    String text() {
+        StringBuilder text = new StringBuilder();
+        text.append("landfall ").append(question.noun()).append(" - ");
+        text.append(Words.of("noun." + question.noun())).append("\n\n");
+        text.append("  landfall ").append(question.noun()).append(usage()).append(" [options]\n\n");
+        text.append(Words.of("command.options")).append('\n');
+        row(text, "--json", Words.of("command.json"));
+        row(text, "--working", Words.of("command.working"));
+        if (question.noun().equals("grind")) {
+            row(text, "--sheet FILE.pdf", Words.of("command.sheet"));
+            row(text, "--paper a4|letter", Words.of("command.paper"));
+        }
+        options(text, false);
+        if (question.form().paths().stream().anyMatch(path -> path.contains("."))) {
+            text.append('\n').append(Words.of("command.cardFields")).append('\n');
+            options(text, true);
+        }
+        Words.find("command.examples." + question.noun()).ifPresent(examples -> {
+            text.append('\n').append(Words.of("command.examples")).append('\n');
+            examples.lines().forEach(line -> text.append("  ").append(line).append('\n'));
+        });
+        return text.toString();
+    }
+
+    private String usage() {
+        return question.given().stream().map(HelpPage::usage).collect(Collectors.joining());
+    }
+
+    private static String usage(Given given) {
+        String option = given instanceof Given.Card card ? card.option()
+                : given instanceof Given.TextFile file ? file.option() : "";
+        return option.isEmpty() ? " " + given.name() : " --" + option + " " + given.name();
+    }
+
+    private void options(StringBuilder text, boolean dotted) {
+        for (Field<?> field : question.form().fields()) {
+            if (field.path().contains(".") == dotted && !isWord(field)) {
+                row(text, "--" + field.path(), field.means() + "; such as " + field.example());
+            }
+        }
+    }
+
+    private boolean isWord(Field<?> field) {
+        return question.given().stream()
+                .anyMatch(given -> given instanceof Given.Word word && word.path().equals(field.path()));
+    }
+
+    static void row(StringBuilder text, String name, String means) {
+        String head = "  " + name;
+        List<String> lines = Fold.to(COLUMNS - MARGIN, means);
+        if (head.length() >= MARGIN) {
+            text.append(head).append('\n');
+            head = "";
+        }
+        for (String line : lines) {
+            text.append(head).append(" ".repeat(MARGIN - head.length())).append(line).append('\n');
+            head = "";
+        }
+    }
+}

@@ -1,0 +1,161 @@
+package landfall.app.command;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import landfall.cards.answer.Document;
+import landfall.cards.answer.JsonAnswer;
+import landfall.cards.answer.TextAnswer;
+import landfall.cards.ask.Given;
+import landfall.cards.ask.Question;
+import landfall.cards.card.Flat;
+import landfall.cards.form.Field;
+import landfall.cards.form.Kinds;
+import landfall.cards.words.Words;
+import landfall.fault.Answer;
+import landfall.fault.Finding;
+
+/** A question on the command line: options from its form, words and files as it says, one answer or a batch of them. */
+final class QuestionCommand implements Command {
+    private final Question question;
+    private final List<Given> places;
+
+    QuestionCommand(Question question) {
+        this.question = question;
+        this.places = question.given().stream().filter(given -> option(given).isEmpty()).toList();
+    }
+
+    @Override
+    public String noun() {
+        return question.noun();
+    }
+
+    @Override
+    public String summary() {
+        return Words.of("noun." + question.noun());
+    }
+
+    @Override
+    public String help() {
+        return new HelpPage(question).text();
+    }
+
+    @Override
+    public Exit run(List<String> args, Terminal terminal) {
+        boolean json = args.contains("--json");
+        Answer<Options.Written> read = options().read(args);
+        if (!(read instanceof Answer.Of<Options.Written> of)) {
+            return Refusals.say(read.findings(), json, terminal);
+        }
+        Options.Written written = of.value();
+        if (written.has("help")) {
+            terminal.out().print(help());
+            return Exit.DONE;
+        }
+        if (written.word(0).filter("-"::equals).isPresent()) {
+            return new Batch(question, places.get(0), written.has("working")).run(typed(written, 1), json, terminal);
+        }
+        Answer<Map<String, String>> typed = typed(written, 0);
+        Answer<Document> answer = typed.then(question::answer);
+        if (!(answer instanceof Answer.Of<Document> document)) {
+            return Refusals.say(answer.findings(), json, terminal);
+        }
+        Answer<String> sheet = new SheetOption(question).write(written, typed.orThrow());
+        if (sheet instanceof Answer.Refused<String> refused) {
+            return Refusals.say(refused.findings(), json, terminal);
+        }
+        terminal.out().println(json ? JsonAnswer.write(document.value()) : text(document.value(), written));
+        sheet.map(name -> name.isEmpty() ? name : Words.of("command.sheetWritten", name)).orThrow().lines()
+                .forEach(terminal.err()::println);
+        return Exit.DONE;
+    }
+
+    private static String text(Document document, Options.Written written) {
+        return TextAnswer.write(document, written.has("working")).stripTrailing();
+    }
+
+    private Options options() {
+        Options options = new Options(noun()).flag("working");
+        for (Given given : question.given()) {
+            if (option(given).isEmpty()) {
+                options.word(given.name());
+            } else {
+                options.text(option(given));
+            }
+        }
+        for (Field<?> field : question.form().fields()) {
+            if (!isWord(field)) {
+                if (field.kind() == Kinds.YES_NO) {
+                    options.yes(field.path());
+                } else {
+                    options.text(field.path());
+                }
+            }
+        }
+        SheetOption.on(options, question);
+        return options;
+    }
+
+    private boolean isWord(Field<?> field) {
+        return question.given().stream()
+                .anyMatch(given -> given instanceof Given.Word word
+                        && word.path().equals(field.path()));
+    }
+
+    private static String option(Given given) {
+        if (given instanceof Given.Card card) {
+            return card.option();
+        }
+        return given instanceof Given.TextFile file ? file.option() : "";
+    }
+
+    /** Words and files first, then the options, which override what a card says. */
+    private Answer<Map<String, String>> typed(Options.Written written, int from) {
+        Map<String, String> typed = new LinkedHashMap<>();
+        List<Finding> findings = new ArrayList<>();
+        for (int place = from; place < places.size(); place++) {
+            Given given = places.get(place);
+            written.word(place).ifPresent(word -> findings.addAll(put(given, word, typed)));
+        }
+        if (from == 0 && !places.isEmpty() && written.word(0).isEmpty()) {
+            findings.add(missing(places.get(0)));
+        }
+        for (Given given : question.given()) {
+            if (!option(given).isEmpty()) {
+                written.text(option(given)).ifPresent(name -> findings.addAll(put(given, name, typed)));
+            }
+        }
+        for (Field<?> field : question.form().fields()) {
+            if (!isWord(field)) {
+                written.text(field.path()).ifPresent(text -> typed.put(field.path(), text));
+            }
+        }
+        return findings.isEmpty() ? Answer.of(typed) : Answer.refused(findings);
+    }
+
+    private Finding missing(Given given) {
+        return new Finding(
+                given.name(),
+                "",
+                "is needed",
+                "write landfall " + noun() + " " + given.name() + ", see landfall help " + noun());
+    }
+
+    private static List<Finding> put(Given given, String word, Map<String, String> typed) {
+        if (given instanceof Given.Word asked) {
+            typed.put(asked.path(), word);
+            return List.of();
+        }
+        Answer<String> text = InputFile.text(given.name(), word);
+        if (given instanceof Given.TextFile file) {
+            text.map(content -> typed.put(file.path(), content));
+            return text.findings();
+        }
+        Answer<Map<String, String>> card = text.then(Flat::read);
+        if (card instanceof Answer.Of<Map<String, String>> of) {
+            typed.putAll(of.value());
+        }
+        return card.findings();
+    }
+}

@@ -1,0 +1,132 @@
+package landfall.app.figure;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import landfall.cards.answer.Document;
+import landfall.cards.answer.Item;
+import landfall.cards.answer.Unit;
+import landfall.cards.words.Words;
+import landfall.fault.Caution;
+import landfall.quantity.UnitSystem;
+import landfall.working.Rule;
+import landfall.working.Trust;
+
+/** An answer as pages look things up in it: by path, such as {@code setting.axial}. */
+public final class AnswerView {
+    private final Document document;
+    private final WorkingView working;
+    private final Map<String, Item> items = new LinkedHashMap<>();
+
+    public AnswerView(Document document) {
+        this.document = document;
+        this.working = new WorkingView(document.working());
+        int noun = document.noun().length() + 1;
+        document.walk((path, item) -> items.put(path.substring(noun), item));
+    }
+
+    public String subject() {
+        return document.subject();
+    }
+
+    public UnitSystem units() {
+        return document.units();
+    }
+
+    public List<Caution> cautions() {
+        return document.cautions();
+    }
+
+    public List<StepView> working() {
+        return working.all();
+    }
+
+    public boolean has(String path) {
+        return items.containsKey(path);
+    }
+
+    /** A single figure; a path without one is a fault of the page. */
+    public FigureView figure(String path) {
+        return view(path, need(path, Item.Figure.class));
+    }
+
+    /** The figures among some paths that this answer has. */
+    public List<FigureView> figures(String... paths) {
+        List<FigureView> found = new ArrayList<>();
+        for (String path : paths) {
+            if (items.get(path) instanceof Item.Figure figure) {
+                found.add(view(path, figure));
+            }
+        }
+        return found;
+    }
+
+    public String text(String path) {
+        return items.get(path) instanceof Item.Text text ? text.text() : "";
+    }
+
+    public boolean flag(String path) {
+        return need(path, Item.Flag.class).yes();
+    }
+
+    public int count(String path) {
+        return need(path, Item.Count.class).count();
+    }
+
+    public List<String> lines(String path) {
+        return items.get(path) instanceof Item.Lines lines ? lines.lines() : List.of();
+    }
+
+    /** The rows of a table. */
+    public List<Item.Group> rows(String path) {
+        return items.get(path) instanceof Item.Rows rows ? rows.rows() : List.of();
+    }
+
+    /** One end of limits as a figure; none where the standard leaves it open. */
+    public Optional<FigureView> end(String path, boolean most) {
+        if (!(items.get(path) instanceof Item.Range range)) {
+            return Optional.empty();
+        }
+        Item.Point point = most ? range.max() : range.min();
+        String here = path + (most ? ".max" : ".min");
+        return Optional.ofNullable(point).map(p -> view(here, label(path), p, range.unit()));
+    }
+
+    /** The words that an item is called by. */
+    public String label(String path) {
+        return Words.of(document.noun() + "." + path);
+    }
+
+    private FigureView view(String path, Item.Figure figure) {
+        return view(path, label(path), figure.point(), figure.unit());
+    }
+
+    private FigureView view(String path, String label, Item.Point point, Unit unit) {
+        UnitSystem units = document.units();
+        Rule rule = point.rule();
+        return new FigureView(
+                path,
+                label,
+                Digits.shown(point.value(), unit, units),
+                Digits.sign(unit, units),
+                unit.hasTwoSigns() ? other(point.value(), unit, units) : "",
+                new FigureView.TrustMark(rule.trust().words(), rule.trust() == Trust.ESTIMATE),
+                working.of(rule));
+    }
+
+    private static String other(double held, Unit unit, UnitSystem units) {
+        UnitSystem other = units == UnitSystem.INCH ? UnitSystem.METRIC : UnitSystem.INCH;
+        return Digits.shown(held, unit, other) + " " + unit.sign(other);
+    }
+
+    private <T extends Item> T need(String path, Class<T> kind) {
+        Item item = items.get(path);
+        if (!kind.isInstance(item)) {
+            throw new IllegalStateException("the answer to " + document.noun() + " has no " + kind.getSimpleName()
+                    + " at " + path);
+        }
+        return kind.cast(item);
+    }
+}

@@ -1,0 +1,95 @@
+package landfall.app.grind;
+
+import io.javalin.http.Context;
+import io.javalin.http.UploadedFile;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import landfall.app.example.Examples;
+import landfall.app.figure.Reply;
+import landfall.app.shell.Frame;
+import landfall.app.shell.Place;
+import landfall.app.shell.Shell;
+import landfall.app.shell.Typed;
+import landfall.cards.ask.GrindAsk;
+import landfall.cards.card.Flat;
+import landfall.fault.Answer;
+import landfall.fault.Finding;
+
+/** {@code Grind}: how to set the fixture for a tap. */
+public final class GrindPage {
+    private static final GrindAsk QUESTION = new GrindAsk();
+    private static final int GREATEST_CARD = 64 * 1024;
+
+    private final Shell shell;
+
+    public GrindPage(Shell shell) {
+        this.shell = shell;
+    }
+
+    public void show(Context ctx) {
+        Answer<Map<String, String>> typed = Typed.of(ctx);
+        Reply reply = Reply.to(QUESTION, typed);
+        if (Shell.asksForAnswerOnly(ctx)) {
+            shell.show(ctx, "grind-answer", Map.of("reply", reply));
+        } else {
+            page(ctx, typed instanceof Answer.Of<Map<String, String>> of ? of.value() : Map.of(), reply);
+        }
+    }
+
+    /** Takes card files and sends the browser to the address that holds what they say. */
+    public void open(Context ctx) {
+        Map<String, String> typed = new LinkedHashMap<>();
+        List<Finding> findings = new ArrayList<>();
+        for (UploadedFile file : ctx.uploadedFiles()) {
+            if (file.size() > 0) {
+                Answer<Map<String, String>> card = card(file);
+                findings.addAll(card.findings());
+                if (card instanceof Answer.Of<Map<String, String>> of) {
+                    typed.putAll(of.value());
+                }
+            }
+        }
+        ctx.formParamMap().forEach((path, texts) -> texts.stream()
+                .filter(text -> !text.isBlank())
+                .forEach(text -> typed.putIfAbsent(path, text.strip())));
+        if (findings.isEmpty()) {
+            ctx.redirect(Typed.address(Place.GRIND.path(), typed), io.javalin.http.HttpStatus.SEE_OTHER);
+        } else {
+            ctx.status(400);
+            page(ctx, typed, new Reply(null, findings));
+        }
+    }
+
+    private static Answer<Map<String, String>> card(UploadedFile file) {
+        if (file.size() > GREATEST_CARD) {
+            return Answer.refused(new Finding("card", file.filename(), "is over 64 kB", "open a tap or a fixture card"));
+        }
+        try (InputStream in = file.content()) {
+            return Flat.read(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            return Answer.refused(new Finding("card", file.filename(), "did not arrive whole", "open it again"));
+        }
+    }
+
+    private void page(Context ctx, Map<String, String> typed, Reply reply) {
+        Map<String, Object> values = new HashMap<>();
+        values.put("frame", new Frame(title(reply), Place.GRIND));
+        values.put("given", GivenTapAndFixture.of(QUESTION.form(), typed, reply.findings()));
+        values.put("examples", Examples.all());
+        values.put("reply", reply);
+        values.put("query", Typed.address("", typed));
+        shell.show(ctx, "grind", values);
+    }
+
+    private static String title(Reply reply) {
+        return reply.answer() == null
+                ? Place.GRIND.noun()
+                : Place.GRIND.noun() + " " + reply.answer().subject();
+    }
+}

@@ -1,0 +1,26 @@
+package landfall.app.question;
+
+import java.util.List;
+import java.util.Optional;
+import landfall.cards.ask.GrindAsk;
+import landfall.cards.ask.Question;
+import landfall.cards.ask.ThreadAsk;
+
+/** Every question that the program answers, in the order of the job. A new one is one line here. */
+public final class Questions {
+    private static final List<Question> ALL = List.of(new ThreadAsk(), new GrindAsk());
+
+    private Questions() {}
+
+    public static List<Question> all() {
+        return ALL;
+    }
+
+    public static List<String> nouns() {
+        return ALL.stream().map(Question::noun).toList();
+    }
+
+    public static Optional<Question> of(String noun) {
+        return ALL.stream().filter(question -> question.noun().equals(noun)).findFirst();
+    }
+}

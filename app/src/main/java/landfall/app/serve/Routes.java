@@ -1,0 +1,37 @@
+package landfall.app.serve;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Handler;
+import landfall.app.grind.GrindPage;
+import landfall.app.methods.MethodsPage;
+import landfall.app.shell.Place;
+import landfall.app.shell.Shell;
+import landfall.app.thread.ThreadPage;
+import landfall.app.today.TodayPage;
+
+/** Every address of the server. A new page is one line here. */
+final class Routes {
+    private Routes() {}
+
+    static void on(RoutesConfig routes) {
+        Shell shell = new Shell();
+        page(routes, Place.TODAY.path(), new TodayPage(shell)::show);
+        page(routes, Place.THREAD.path(), new ThreadPage(shell)::show);
+        GrindPage grind = new GrindPage(shell);
+        page(routes, Place.GRIND.path(), grind::show);
+        routes.post(Place.GRIND.path() + "/open", grind::open);
+        MethodsPage methods = new MethodsPage(shell);
+        page(routes, Place.METHODS.path(), methods::list);
+        page(routes, Place.METHODS.path() + "/sources", methods::sources);
+        page(routes, Place.METHODS.path() + "/{note}", methods::show);
+        page(routes, "/assets/{digest}/{name}", AssetDoor::send);
+        page(routes, "/api/{noun}", ApiDoor::get);
+        routes.post("/api/{noun}", ApiDoor::post);
+    }
+
+    /** A page answers to HEAD as to GET; the server leaves the body off. */
+    private static void page(RoutesConfig routes, String path, Handler handler) {
+        routes.get(path, handler);
+        routes.head(path, handler);
+    }
+}

@@ -1,0 +1,89 @@
+package landfall.app.serve;
+
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.util.JavalinBindException;
+import java.net.InetAddress;
+import java.net.NetworkInterface;
+import java.net.SocketException;
+import java.net.UnknownHostException;
+import java.time.Duration;
+import org.eclipse.jetty.server.HttpConfiguration;
+
+/** The web server: by default on the loopback address only, for nobody but this machine. */
+public final class WebServer {
+    /** A form with a card in it is some kilobytes; a whole shop's card is well under this. */
+    static final long GREATEST_REQUEST = 256 * 1024;
+    /** An address carries the whole state of a page: a tap, a fixture and a table of cam points. */
+    static final int GREATEST_HEADERS = 32 * 1024;
+
+    private final Javalin javalin;
+
+    private WebServer(Javalin javalin) {
+        this.javalin = javalin;
+    }
+
+    /** Starts it; port 0 takes a free one. */
+    public static WebServer start(Listen listen) {
+        boolean loopback = isLoopback(listen.address());
+        Javalin javalin = Javalin.create(config -> configure(config, listen, loopback));
+        try {
+            return new WebServer(javalin.start(listen.address(), listen.port()));
+        } catch (JavalinBindException e) {
+            throw new PortTaken(e);
+        }
+    }
+
+    /** Another program has the port. */
+    public static final class PortTaken extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        PortTaken(Throwable cause) {
+            super(cause);
+        }
+    }
+
+    private static void configure(JavalinConfig config, Listen listen, boolean loopback) {
+        config.startup.showJavalinBanner = false;
+        config.startup.showOldJavalinVersionWarning = false;
+        config.startup.startupWatcherEnabled = false;
+        config.http.maxRequestSize = GREATEST_REQUEST;
+        config.http.asyncTimeout = Duration.ofSeconds(30).toMillis();
+        config.jetty.modifyHttpConfiguration(WebServer::quietAndSmall);
+        Guard.on(config.routes, loopback, listen.address());
+        Routes.on(config.routes);
+        Trouble.on(config.routes);
+    }
+
+    private static void quietAndSmall(HttpConfiguration http) {
+        http.setSendServerVersion(false);
+        http.setSendDateHeader(true);
+        http.setRequestHeaderSize(GREATEST_HEADERS);
+    }
+
+    /** Whether the server can listen there at all. */
+    public static boolean isOfThisMachine(String address) {
+        try {
+            InetAddress asked = InetAddress.getByName(address);
+            return asked.isAnyLocalAddress() || NetworkInterface.getByInetAddress(asked) != null;
+        } catch (UnknownHostException | SocketException e) {
+            return false;
+        }
+    }
+
+    public static boolean isLoopback(String address) {
+        try {
+            return InetAddress.getByName(address).isLoopbackAddress();
+        } catch (UnknownHostException e) {
+            return false;
+        }
+    }
+
+    public int port() {
+        return javalin.port();
+    }
+
+    public void stop() {
+        javalin.stop();
+    }
+}

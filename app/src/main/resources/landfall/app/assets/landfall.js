@@ -1,0 +1,86 @@
+// Live answers while typing. Without this script the same form works with its button.
+(() => {
+  'use strict';
+  const root = document.documentElement;
+  root.classList.add('js');
+
+  const addressOf = form => {
+    const given = new URLSearchParams();
+    for (const [name, value] of new FormData(form)) {
+      if (typeof value === 'string' && value.trim() !== '') given.append(name, value);
+    }
+    const query = given.toString();
+    return form.getAttribute('action') + (query ? '?' + query : '');
+  };
+
+  const figuresIn = part => {
+    const figures = new Map();
+    part.querySelectorAll('[data-figure]').forEach(f => figures.set(f.dataset.figure, f.textContent));
+    return figures;
+  };
+
+  const openIn = part => new Set([...part.querySelectorAll('details[open][id]')].map(d => d.id));
+  const tickedIn = part => new Set([...part.querySelectorAll('input[type=checkbox]:checked[id]')].map(t => t.id));
+
+  const showFindings = (form, part) => {
+    const wrong = new Map();
+    part.querySelectorAll('[data-finding]').forEach(f => wrong.set(f.dataset.finding, f.textContent.trim()));
+    form.querySelectorAll('.cell').forEach(cell => {
+      const field = cell.querySelector('input, select');
+      const says = cell.querySelector('.finding');
+      const found = wrong.get(field.name);
+      field.setAttribute('aria-invalid', found ? 'true' : 'false');
+      says.textContent = found || '';
+    });
+  };
+
+  const put = (answer, html) => {
+    const before = figuresIn(answer);
+    const open = openIn(answer);
+    const ticked = tickedIn(answer);
+    const focused = answer.contains(document.activeElement) ? document.activeElement.id : '';
+    answer.innerHTML = html;
+    open.forEach(id => document.getElementById(id)?.setAttribute('open', ''));
+    ticked.forEach(id => { const box = document.getElementById(id); if (box) box.checked = true; });
+    if (focused) document.getElementById(focused)?.focus();
+    answer.querySelectorAll('[data-figure]').forEach(f => {
+      if (before.size && before.get(f.dataset.figure) !== f.textContent) {
+        f.classList.add('changed');
+        setTimeout(() => f.classList.remove('changed'), 1500);
+      }
+    });
+  };
+
+  const live = form => {
+    const answer = document.getElementById(form.dataset.live);
+    const status = document.getElementById('status');
+    let timer = 0;
+    let asked = null;
+    let last = addressOf(form);
+    const ask = async keep => {
+      const address = addressOf(form);
+      if (address === last) return;
+      last = address;
+      asked?.abort();
+      asked = new AbortController();
+      try {
+        const reply = await fetch(address, { headers: { 'X-Landfall-Part': 'answer' }, signal: asked.signal });
+        put(answer, await reply.text());
+        showFindings(form, answer);
+        history[keep ? 'pushState' : 'replaceState'](null, '', address);
+        document.querySelectorAll('[data-follows]').forEach(a => { a.href = a.dataset.follows + new URL(address, location).search; });
+        status.textContent = answer.querySelector('[data-status]')?.dataset.status || '';
+      } catch (trouble) {
+        if (trouble.name !== 'AbortError') status.textContent = form.dataset.lost;
+      }
+    };
+    form.addEventListener('input', () => { clearTimeout(timer); timer = setTimeout(ask, 150, false); });
+    form.addEventListener('change', () => { clearTimeout(timer); ask(true); });
+    form.addEventListener('submit', e => { e.preventDefault(); clearTimeout(timer); ask(true); });
+    addEventListener('popstate', () => location.reload());
+  };
+
+  document.querySelectorAll('form[data-live]').forEach(live);
+  document.querySelectorAll('input[type=file][data-send]').forEach(f => f.addEventListener('change', () => f.form.requestSubmit()));
+  document.addEventListener('click', e => { if (e.target.closest('[data-print]')) print(); });
+})();
