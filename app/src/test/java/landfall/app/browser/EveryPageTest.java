@@ -1,0 +1,133 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.app.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.deque.html.axecore.results.Rule;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import landfall.app.example.Examples;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** What holds for every page: nothing for axe to find, no sideways scrolling on a phone, targets that a glove can hit. */
+class EveryPageTest {
+    private static Chromium chromium;
+
+    @BeforeAll
+    static void open() {
+        chromium = new Chromium();
+    }
+
+    @AfterAll
+    static void close() {
+        chromium.close();
+    }
+
+    static Map<String, String> pages() {
+        Map<String, String> pages = new LinkedHashMap<>();
+        pages.put("today", "/");
+        pages.put("thread-empty", "/thread");
+        pages.put("thread", "/thread?callout=M8x1.25-6H");
+        pages.put("thread-inch", "/thread?callout=1%2F4-20+UNC-2A");
+        pages.put("thread-refused", "/thread?callout=M8x1.35-6H");
+        pages.put("grind-empty", "/grind");
+        pages.put("grind-refused", "/grind?thread=M8x1.25&flutes.count=three&cam.lobes=4");
+        for (Examples.Example example : Examples.all()) {
+            pages.put("grind-" + example.tapFile().replace(".json", ""), example.address());
+        }
+        pages.put("methods", "/methods");
+        pages.put("sources", "/methods/sources");
+        pages.put("trouble", "/nowhere");
+        return pages;
+    }
+
+    @Test
+    void axeFindsNothingInLightAndDarkOnDeskAndPhone() {
+        Map<String, List<String>> found = new LinkedHashMap<>();
+        for (int width : new int[] {Chromium.DESKTOP, Chromium.PHONE}) {
+            for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
+                Page page = chromium.page(width, scheme);
+                pages().forEach((name, path) -> {
+                    page.navigate(chromium.address(path));
+                    openEverything(page);
+                    List<String> violations = new AxeBuilder(page)
+                            .analyze().getViolations().stream().map(EveryPageTest::words).toList();
+                    if (!violations.isEmpty()) {
+                        found.put(name + " " + width + " " + scheme, violations);
+                    }
+                });
+                page.context().close();
+            }
+        }
+        assertThat(found).isEmpty();
+        assertThat(chromium.complaints()).filteredOn(said -> !said.contains("404")).isEmpty();
+    }
+
+    @Test
+    void picturesAreKeptForPeopleToLookAt() {
+        for (int width : new int[] {Chromium.DESKTOP, Chromium.PHONE}) {
+            for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
+                Page page = chromium.page(width, scheme);
+                pages().forEach((name, path) -> {
+                    page.navigate(chromium.address(path));
+                    Chromium.picture(page, name + "-" + width + (scheme == ColorScheme.DARK ? "-dark" : ""));
+                    assertThat(page.locator("h1, h2").first().isVisible()).isTrue();
+                });
+                page.context().close();
+            }
+        }
+    }
+
+    @Test
+    void noPageScrollsSidewaysOnAPhoneAndEveryTargetIsLargeEnoughForAGlove() {
+        Page page = chromium.page(Chromium.PHONE, ColorScheme.LIGHT);
+        Map<String, Object> wrong = new LinkedHashMap<>();
+        pages().forEach((name, path) -> {
+            page.navigate(chromium.address(path));
+            Object over = page.evaluate("() => document.documentElement.scrollWidth - innerWidth");
+            if (((Number) over).intValue() > 0) {
+                wrong.put(name + " is wider than the phone by", over);
+            }
+            List<?> small = (List<?>) page.evaluate(
+                    """
+                    () => [...document.querySelectorAll('a, button, input:not([type=file]):not([type=checkbox]), select, summary')]
+                      .filter(e => e.checkVisibility() && !e.closest('.prose') && !e.matches('.skip'))
+                      .filter(e => e.getBoundingClientRect().height < 43.5)
+                      .map(e => e.outerHTML.slice(0, 120))
+                    """);
+            if (!small.isEmpty()) {
+                wrong.put(name + " has targets under 44 px", small);
+            }
+        });
+        assertThat(wrong).isEmpty();
+    }
+
+    @Test
+    void everyIdStandsOnceInItsPage() {
+        Page page = chromium.page(Chromium.DESKTOP, ColorScheme.LIGHT);
+        pages().forEach((name, path) -> {
+            page.navigate(chromium.address(path));
+            assertThat((List<?>) page.evaluate(
+                            "() => { const seen = new Set(); return [...document.querySelectorAll('[id]')].map(e => e.id)"
+                                    + ".filter(id => seen.size === seen.add(id).size) }"))
+                    .as("ids that stand twice on %s", name)
+                    .isEmpty();
+        });
+    }
+
+    /** Working that is closed is not looked at. */
+    private static void openEverything(Page page) {
+        page.evaluate("() => document.querySelectorAll('details').forEach(d => d.open = true)");
+    }
+
+    private static String words(Rule violation) {
+        return violation.getId() + ": " + violation.getHelp() + " "
+                + violation.getNodes().stream().limit(3).map(node -> node.getHtml()).toList();
+    }
+}

@@ -1,0 +1,176 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.app.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class CommandsTest {
+    private static final ObjectMapper JSON = new ObjectMapper();
+    private static final String TAP = "../examples/tap-m8.json";
+    private static final String FIXTURE = "../examples/fixture-three-lobes.json";
+
+    @Test
+    void withoutANounItSaysWhatItCanDo() {
+        Run run = Run.of();
+        assertThat(run.exit()).isEqualTo(Exit.DONE);
+        assertThat(run.out()).contains("thread").contains("grind").contains("serve");
+        assertThat(run).isEqualTo(Run.of("help"));
+    }
+
+    @Test
+    void everyCommandHasHelpInEightyColumns() {
+        for (String noun : List.of("thread", "grind", "serve", "demo", "check")) {
+            Run run = Run.of("help", noun);
+            assertThat(run.exit()).isEqualTo(Exit.DONE);
+            assertThat(run.out()).startsWith("landfall " + noun + " - ");
+            assertThat(run.out().lines()).allMatch(line -> line.length() <= 80);
+            assertThat(Run.of(noun, "--help")).isEqualTo(run);
+        }
+    }
+
+    @Test
+    void anUnknownNounIsRefusedWithTheNearest() {
+        Run run = Run.of("grnd");
+        assertThat(run.exit()).isEqualTo(Exit.REFUSED);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err()).startsWith("command: \"grnd\" is not a command of landfall. To mend: did you mean grind?");
+    }
+
+    @Test
+    void withJsonARefusalIsOneDocumentOnStandardOutput() throws Exception {
+        Run run = Run.of("grnd", "--json");
+        assertThat(run.exit()).isEqualTo(Exit.REFUSED);
+        assertThat(run.err()).isEmpty();
+        JsonNode finding = JSON.readTree(run.out()).get("refused").get(0);
+        assertThat(finding.get("given").asText()).isEqualTo("grnd");
+        assertThat(finding.get("mend").asText()).startsWith("did you mean grind?");
+    }
+
+    @Test
+    void everyUnknownOptionIsRefusedWithTheNearest() {
+        Run run = Run.of("grind", TAP, "--fixtur", FIXTURE, "--working-releif", "5 deg");
+        assertThat(run.exit()).isEqualTo(Exit.REFUSED);
+        assertThat(run.err())
+                .contains("\"--fixtur\" is not an option of grind. To mend: did you mean --fixture?")
+                .contains("\"--working-releif\" is not an option of grind. To mend: did you mean --working-relief?");
+    }
+
+    @Test
+    void anOptionWithoutItsValueOrGivenTwiceIsRefused() {
+        assertThat(Run.of("grind", TAP, "--fixture").err()).contains("--fixture: \"\" needs a value after it");
+        Run twice = Run.of("grind", TAP, "--fixture", FIXTURE, "--fixture", FIXTURE);
+        assertThat(twice.exit()).isEqualTo(Exit.REFUSED);
+        assertThat(twice.err()).contains("--fixture: \"twice\" can be given once");
+    }
+
+    @Test
+    void wordsTooManyAndTooFewAreRefused() {
+        assertThat(Run.of("thread", "M8", "6H").err())
+                .contains("\"6H\" is one word too many. To mend: leave it out, or put quotation marks round");
+        Run none = Run.of("thread");
+        assertThat(none.exit()).isEqualTo(Exit.REFUSED);
+        assertThat(none.err()).contains("CALLOUT: \"\" is needed");
+    }
+
+    /** ISO 965-2:1998, M8 6H: pitch diameter 7.188 to 7.348, minor diameter 6.647 to 6.912 mm. */
+    @Test
+    void threadAnswersInJson() throws Exception {
+        Run run = Run.of("thread", "M8x1.25-6H", "--json");
+        assertThat(run.exit()).isEqualTo(Exit.DONE);
+        JsonNode answer = JSON.readTree(run.out());
+        assertThat(answer.at("/internal/pitch/min").asDouble()).isEqualTo(7.188);
+        assertThat(answer.at("/internal/minor/max").asDouble()).isEqualTo(6.912);
+        assertThat(answer.at("/internal/major/max").isNull()).isTrue();
+        assertThat(answer.get("working")).isNotEmpty();
+    }
+
+    @Test
+    void jsonMayStandBeforeTheNoun() {
+        assertThat(Run.of("--json", "thread", "M8x1.25-6H").out())
+                .isEqualTo(Run.of("thread", "M8x1.25-6H", "--json").out());
+    }
+
+    @Test
+    void aBatchAnswersLineByLineInOrderAndGoesOnAfterARefusal() throws Exception {
+        Run run = Run.with("# drawing 4711\nM8x1.25-6H\n\nM8x1.25-6Q\r\n1/4-20 UNC-2B\n", "thread", "-");
+        assertThat(run.exit()).isEqualTo(Exit.REFUSED);
+        List<String> lines = run.out().lines().toList();
+        assertThat(lines).hasSize(3);
+        assertThat(JSON.readTree(lines.get(0)).get("callout").asText()).isEqualTo("M8x1.25-6H");
+        assertThat(JSON.readTree(lines.get(0)).has("working")).isFalse();
+        assertThat(JSON.readTree(lines.get(1)).has("refused")).isTrue();
+        assertThat(JSON.readTree(lines.get(2)).get("callout").asText()).isEqualTo("1/4-20 UNC-2B");
+        assertThat(Run.with("M8x1.25-6H\n", "thread", "-").exit()).isEqualTo(Exit.DONE);
+        assertThat(JSON.readTree(Run.with("M8x1.25-6H", "thread", "-", "--working").out()).has("working"))
+                .isTrue();
+    }
+
+    @Test
+    void anEndlessLineIsRefusedAndTheNextOneAnswered() throws Exception {
+        Run run = Run.with("M".repeat(1_000_000) + "\nM8x1.25-6H\n", "thread", "-");
+        List<String> lines = run.out().lines().toList();
+        assertThat(JSON.readTree(lines.get(0)).get("refused").get(0).get("why").asText()).isEqualTo("is over 64 kB long");
+        assertThat(JSON.readTree(lines.get(1)).get("callout").asText()).isEqualTo("M8x1.25-6H");
+    }
+
+    @Test
+    void grindAnswersInTextOfEightyColumns() {
+        Run run = Run.of("grind", TAP, "--fixture", FIXTURE);
+        assertThat(run.err()).isEmpty();
+        assertThat(run.exit()).isEqualTo(Exit.DONE);
+        assertThat(run.out().lines()).allMatch(line -> line.length() <= 80);
+        assertThat(run.out()).contains("M8");
+    }
+
+    @Test
+    void anOptionOverridesWhatACardSays() throws Exception {
+        JsonNode answer = JSON.readTree(
+                Run.of("grind", TAP, "--fixture", FIXTURE, "--working-relief", "4 deg", "--chamfer.angle", "8.5 deg", "--json")
+                        .out());
+        assertThat(answer.at("/relief/working/value").asDouble()).isEqualTo(4);
+        assertThat(answer.at("/setting/swivel/value").asDouble()).isEqualTo(8.5);
+    }
+
+    @Test
+    void aFileThatIsMissingAFolderOrBrokenIsRefused(@TempDir Path folder) throws Exception {
+        Path broken = Files.writeString(folder.resolve("broken.json"), "{\"thread\": ");
+        Path latin = Files.write(folder.resolve("latin.json"), new byte[] {'{', '"', (byte) 0xE9});
+        assertThat(Run.of("grind", "nowhere.json", "--fixture", FIXTURE).err())
+                .startsWith("CARD: \"nowhere.json\" is not there. To mend:");
+        assertThat(Run.of("grind", folder.toString(), "--fixture", FIXTURE).err()).contains("is a folder");
+        assertThat(Run.of("grind", latin.toString(), "--fixture", FIXTURE).err()).contains("is not text in UTF-8");
+        Run run = Run.of("grind", broken.toString(), "--fixture", FIXTURE);
+        assertThat(run.exit()).isEqualTo(Exit.REFUSED);
+        assertThat(run.err()).contains("is not JSON");
+    }
+
+    @Test
+    void serveRefusesAPortAndAnAddressThatCannotBe() {
+        Run run = Run.of("serve", "--port", "70000", "--listen", "203.0.113.7");
+        assertThat(run.exit()).isEqualTo(Exit.REFUSED);
+        assertThat(run.err())
+                .contains("--port: \"70000\" must be a whole number from 0 to 65535")
+                .contains("--listen: \"203.0.113.7\" is not an address of this machine");
+    }
+
+    @Test
+    void checkLooksAtThisMachine() throws Exception {
+        Run run = Run.of("check", "--json");
+        JsonNode checks = JSON.readTree(run.out()).get("checks");
+        assertThat(checks.findValuesAsText("what")).contains("java", "data folder", "clock", "fonts");
+        assertThat(run.exit()).isEqualTo(Exit.DONE);
+    }
+
+    @Test
+    void aClockBeforeTheProgramWasMadeIsFound() {
+        assertThat(CheckCommand.clock(java.time.Instant.parse("1999-12-31T00:00:00Z")).good()).isFalse();
+        assertThat(CheckCommand.clock(java.time.Instant.parse("2026-11-26T00:00:00Z")).good()).isTrue();
+    }
+}
