@@ -44,14 +44,15 @@ public final class Commands {
             return Exit.DONE;
         }
         String noun = args.get(first);
-        List<String> rest = args.subList(first + 1, args.size());
+        List<String> rest = new ArrayList<>(args.subList(first + 1, args.size()));
+        rest.addAll(args.subList(0, first));
         switch (noun) {
             case "--version", "-V", "version" -> terminal.out().println(Build.running().words());
             case "--help", "-h", "help" -> {
                 return help(rest, json, terminal);
             }
             default -> {
-                Optional<Command> command = of(noun);
+                Optional<Command> command = noun.equals("rehearse") ? Optional.of(new RehearseCommand()) : of(noun);
                 return command.isPresent()
                         ? command.get().run(rest, terminal)
                         : Refusals.say(List.of(unknown(noun)), json, terminal);

@@ -26,10 +26,7 @@ final class HelpPage {
         text.append(Words.of("command.options")).append('\n');
         row(text, "--json", Words.of("command.json"));
         row(text, "--working", Words.of("command.working"));
-        if (question.noun().equals("grind")) {
-            row(text, "--sheet FILE.pdf", Words.of("command.sheet"));
-            row(text, "--paper a4|letter", Words.of("command.paper"));
-        }
+        SheetOption.help(text, question);
         options(text, false);
         if (question.form().paths().stream().anyMatch(path -> path.contains("."))) {
             text.append('\n').append(Words.of("command.cardFields")).append('\n');

@@ -61,13 +61,12 @@ final class QuestionCommand implements Command {
         if (!(answer instanceof Answer.Of<Document> document)) {
             return Refusals.say(answer.findings(), json, terminal);
         }
-        Answer<String> sheet = new SheetOption(question).write(written, typed.orThrow());
-        if (sheet instanceof Answer.Refused<String> refused) {
-            return Refusals.say(refused.findings(), json, terminal);
+        Answer<String> sheet = SheetOption.write(written, typed.orThrow());
+        if (!(sheet instanceof Answer.Of<String> said)) {
+            return Refusals.say(sheet.findings(), json, terminal);
         }
         terminal.out().println(json ? JsonAnswer.write(document.value()) : text(document.value(), written));
-        sheet.map(name -> name.isEmpty() ? name : Words.of("command.sheetWritten", name)).orThrow().lines()
-                .forEach(terminal.err()::println);
+        said.value().lines().forEach(terminal.err()::println);
         return Exit.DONE;
     }
 

@@ -1,25 +1,57 @@
 package landfall.app.command;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.Map;
+import landfall.app.grind.GrindPaper;
 import landfall.cards.ask.Question;
+import landfall.cards.words.Words;
 import landfall.fault.Answer;
+import landfall.fault.Finding;
 
-/** {@code --sheet FILE.pdf} and {@code --paper}: the answer on paper, for questions that have a sheet. */
+/** {@code --sheet FILE.pdf} and {@code --paper a4|letter}: the answer on paper, for the question that has a sheet. */
 final class SheetOption {
-    private final Question question;
+    private SheetOption() {}
 
-    SheetOption(Question question) {
-        this.question = question;
+    static boolean has(Question question) {
+        return question.noun().equals("grind");
     }
 
     static void on(Options options, Question question) {
-        if (question.noun().equals("grind")) {
+        if (has(question)) {
             options.text("sheet").text("paper");
         }
     }
 
-    /** The name of the file that was written; empty when none was asked for. */
-    Answer<String> write(Options.Written written, Map<String, String> typed) {
-        return Answer.of("");
+    static void help(StringBuilder text, Question question) {
+        if (has(question)) {
+            HelpPage.row(text, "--sheet FILE.pdf", Words.of("command.sheet"));
+            HelpPage.row(text, "--paper a4|letter", Words.of("command.paper"));
+        }
+    }
+
+    /** What to tell the person about the file; empty when none was asked for. */
+    static Answer<String> write(Options.Written written, Map<String, String> typed) {
+        String file = written.text("sheet").orElse("");
+        String paper = written.text("paper").orElse("");
+        if (file.isEmpty()) {
+            return paper.isEmpty()
+                    ? Answer.of("")
+                    : Answer.refused(new Finding(
+                            "--paper", paper, "is of no use without a sheet", "add --sheet FILE.pdf, or leave it out"));
+        }
+        return GrindPaper.pdf(typed, paper).then(pdf -> write(file, pdf));
+    }
+
+    private static Answer<String> write(String file, byte[] pdf) {
+        try {
+            Files.write(Path.of(file), pdf);
+            return Answer.of(Words.of("command.sheetWritten", file));
+        } catch (IOException | InvalidPathException e) {
+            return Answer.refused(new Finding(
+                    "--sheet", file, "cannot be written", "name a file in a folder that is there and can be written to"));
+        }
     }
 }

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import landfall.app.shell.Typed;
 import landfall.cards.card.Flat;
 import landfall.cards.words.Words;
@@ -26,12 +27,14 @@ public final class Examples {
 
         /** The page that opens with this example. */
         public String address() {
-            return Typed.address("/grind", new java.util.TreeMap<>(typed));
+            return Typed.address("/grind", new TreeMap<>(typed));
         }
     }
 
     private static final List<Example> ALL = List.of(
-            of("m8", "tap-m8.json", "fixture-three-lobes.json"));
+            of("half13", "tap-half-13-worn.json", "fixture-four-lobes.json"),
+            of("m8", "tap-m8.json", "fixture-three-lobes.json"),
+            of("m10left", "tap-m10-left-hand.json", "fixture-three-lobes.json"));
 
     private Examples() {}
 
@@ -54,6 +57,7 @@ public final class Examples {
     private static Example of(String key, String tap, String fixture) {
         Map<String, String> typed = new LinkedHashMap<>(Flat.read(text(tap)).orThrow());
         typed.putAll(Flat.read(text(fixture)).orThrow());
+        typed.put("wear", "due");
         return new Example(Words.of("page.example." + key), tap, fixture, typed);
     }
 }

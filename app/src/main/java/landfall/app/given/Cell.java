@@ -5,13 +5,14 @@ import java.util.List;
 /**
  * One field on a page.
  *
+ * @param means what the field is, in a sentence
  * @param value what was typed
  * @param example a text that would be accepted
  * @param finding why it was refused and how to mend it; empty when nothing is wrong
  * @param choices the words to choose from; none when anything may be typed
  */
 public record Cell(
-        String path, String label, String value, String example, String finding, List<String> choices) {
+        String path, String label, String means, String value, String example, String finding, List<String> choices) {
 
     /** For the page: an id made of the path. */
     public String id() {

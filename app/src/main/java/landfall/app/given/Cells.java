@@ -52,7 +52,8 @@ public final class Cells {
     private Cell cell(Field<?> field) {
         return new Cell(
                 field.path(),
-                Words.find("label." + field.path()).orElseGet(field::means),
+                Words.of("label." + field.path()),
+                field.means(),
                 typed.getOrDefault(field.path(), ""),
                 Words.of("page.given.example", field.example()),
                 finding(field.path()),

@@ -35,11 +35,32 @@ public final class GrindPage {
     public void show(Context ctx) {
         Answer<Map<String, String>> typed = Typed.of(ctx);
         Reply reply = Reply.to(QUESTION, typed);
+        Map<String, String> given = typed instanceof Answer.Of<Map<String, String>> of ? of.value() : Map.of();
         if (Shell.asksForAnswerOnly(ctx)) {
-            shell.show(ctx, "grind-answer", Map.of("reply", reply));
+            shell.show(ctx, "grind-answer", Map.of("reply", reply, "pictures", pictures(given, reply)));
         } else {
-            page(ctx, typed instanceof Answer.Of<Map<String, String>> of ? of.value() : Map.of(), reply);
+            page(ctx, given, reply);
         }
+    }
+
+    /** The sheet as PDF; what was typed stands in the address, the paper beside it. */
+    public void pdf(Context ctx) {
+        Answer<byte[]> pdf = Typed.of(ctx).then(typed -> {
+            Map<String, String> given = new LinkedHashMap<>(typed);
+            String paper = given.remove("paper");
+            return GrindPaper.pdf(given, paper == null ? "" : paper);
+        });
+        if (pdf instanceof Answer.Of<byte[]> of) {
+            ctx.contentType("application/pdf").result(of.value());
+            ctx.header("Content-Disposition", "inline; filename=\"setup.pdf\"");
+        } else {
+            ctx.status(400);
+            page(ctx, Map.of(), new Reply(null, pdf.findings()));
+        }
+    }
+
+    private static Pictures pictures(Map<String, String> typed, Reply reply) {
+        return reply.answer() == null ? Pictures.NONE : Pictures.of(QUESTION, typed, reply.answer().units());
     }
 
     /** Takes card files and sends the browser to the address that holds what they say. */
@@ -83,6 +104,7 @@ public final class GrindPage {
         values.put("given", GivenTapAndFixture.of(QUESTION.form(), typed, reply.findings()));
         values.put("examples", Examples.all());
         values.put("reply", reply);
+        values.put("pictures", pictures(typed, reply));
         values.put("query", Typed.address("", typed));
         shell.show(ctx, "grind", values);
     }

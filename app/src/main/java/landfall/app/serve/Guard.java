@@ -30,7 +30,7 @@ final class Guard {
     private static void headers(Context ctx) {
         ctx.header("Content-Security-Policy", POLICY);
         ctx.header("X-Content-Type-Options", "nosniff");
-        ctx.header("Referrer-Policy", "no-referrer");
+        ctx.header("Referrer-Policy", "same-origin");
         ctx.header("Cross-Origin-Opener-Policy", "same-origin");
         ctx.header("Cross-Origin-Resource-Policy", "same-origin");
         ctx.header("Permissions-Policy", "geolocation=(), microphone=()");

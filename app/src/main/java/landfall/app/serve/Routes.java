@@ -20,6 +20,7 @@ final class Routes {
         GrindPage grind = new GrindPage(shell);
         page(routes, Place.GRIND.path(), grind::show);
         routes.post(Place.GRIND.path() + "/open", grind::open);
+        page(routes, Place.GRIND.path() + ".pdf", grind::pdf);
         MethodsPage methods = new MethodsPage(shell);
         page(routes, Place.METHODS.path(), methods::list);
         page(routes, Place.METHODS.path() + "/sources", methods::sources);

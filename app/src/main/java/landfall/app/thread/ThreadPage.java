@@ -32,7 +32,7 @@ public final class ThreadPage {
         Map<String, String> given = typed instanceof Answer.Of<Map<String, String>> of ? of.value() : Map.of();
         Cells cells = new Cells(QUESTION.form(), given, reply.findings());
         Map<String, Object> values = new HashMap<>();
-        values.put("callOut", cells.of("callout"));
+        values.put("callOut", cells.of("thread"));
         values.put("rest", cells.rest());
         values.put("reply", reply);
         values.put("frame", new Frame(title(reply), Place.THREAD));

@@ -46,18 +46,18 @@ class ThreadPageTest {
     @Test
     void aWrongCallOutIsRefusedWhereItIsTyped() {
         Page page = chromium.page(Chromium.DESKTOP, ColorScheme.LIGHT);
-        page.navigate(chromium.address("/thread?callout=M8x1.25-6H"));
-        page.locator("[name=callout]").fill("M8x1.25-6Q");
-        assertThat(page.locator("[name=callout]")).hasAttribute("aria-invalid", "true");
+        page.navigate(chromium.address("/thread?thread=M8x1.25-6H"));
+        page.locator("[name=thread]").fill("M8x1.25-6Q");
+        assertThat(page.locator("[name=thread]")).hasAttribute("aria-invalid", "true");
         assertThat(page.locator(".refused")).containsText("To mend");
-        page.locator("[name=callout]").fill("M10x1.5-6H");
+        page.locator("[name=thread]").fill("M10x1.5-6H");
         assertThat(page.locator("article.sheet")).containsText("M10x1.5-6H");
     }
 
     @Test
     void unitsChangeWhatIsShownButNotWhatIsMeant() {
         Page page = chromium.page(Chromium.DESKTOP, ColorScheme.LIGHT);
-        page.navigate(chromium.address("/thread?callout=M8x1.25-6H&units=inch"));
+        page.navigate(chromium.address("/thread?thread=M8x1.25-6H&units=inch"));
         assertThat(figure(page, "internal.pitch.min")).hasText("0.2830in");
         assertThat(page.locator("#how-internal-pitch-min .other")).containsText("7.188 mm");
     }

@@ -62,7 +62,7 @@ class WebServerTest {
 
     @Test
     void pagesLoadNothingFromOtherMachines() throws Exception {
-        for (String path : new String[] {"/", "/thread?callout=M8x1.25-6H", "/grind", "/methods"}) {
+        for (String path : new String[] {"/", "/thread?thread=M8x1.25-6H", "/grind", "/methods"}) {
             assertThat(get(path).body()).doesNotContainPattern("(src|href|action)=\"(https?:)?//");
         }
     }
@@ -83,42 +83,42 @@ class WebServerTest {
         var reply = get(style);
         assertThat(reply.statusCode()).isEqualTo(200);
         assertThat(reply.headers().firstValue("Cache-Control").orElse("")).contains("immutable");
-        assertThat(reply.headers().firstValue("Content-Type")).contains("text/css; charset=utf-8");
+        assertThat(reply.headers().firstValue("Content-Type")).contains("text/css;charset=utf-8");
     }
 
     @Test
     void headAnswersAsGetWithoutABody() throws Exception {
-        var reply = send(to("/thread?callout=M8x1.25-6H").method("HEAD", HttpRequest.BodyPublishers.noBody()));
+        var reply = send(to("/thread?thread=M8x1.25-6H").method("HEAD", HttpRequest.BodyPublishers.noBody()));
         assertThat(reply.statusCode()).isEqualTo(200);
-        assertThat(reply.headers().firstValue("Content-Type")).contains("text/html; charset=utf-8");
+        assertThat(reply.headers().firstValue("Content-Type")).contains("text/html;charset=utf-8");
         assertThat(reply.body()).isEmpty();
     }
 
     /** ISO 965-2:1998, M8 6H: pitch diameter 7.188 to 7.348 mm. */
     @Test
     void theQuestionsAnswerOverHttpWithTheDocumentOfTheCommandLine() throws Exception {
-        var reply = get("/api/thread?callout=M8x1.25-6H");
+        var reply = get("/api/thread?thread=M8x1.25-6H");
         assertThat(reply.statusCode()).isEqualTo(200);
-        assertThat(reply.headers().firstValue("Content-Type")).contains("application/json; charset=utf-8");
+        assertThat(reply.headers().firstValue("Content-Type")).contains("application/json;charset=utf-8");
         JsonNode pitch = JSON.readTree(reply.body()).at("/internal/pitch");
         assertThat(pitch.get("min").asDouble()).isEqualTo(7.188);
         assertThat(pitch.get("max").asDouble()).isEqualTo(7.348);
-        assertThat(post("/api/thread", "{\"callout\":\"M8x1.25-6H\"}").body()).isEqualTo(reply.body());
+        assertThat(post("/api/thread", "{\"thread\":\"M8x1.25-6H\"}").body()).isEqualTo(reply.body());
     }
 
     @Test
     void aRefusalOverHttpIs400WithEveryFinding() throws Exception {
-        var reply = get("/api/thread?callout=M8x1.25-6Q&unit=inch");
+        var reply = get("/api/thread?thread=M8x1.25-6Q&unit=inch");
         assertThat(reply.statusCode()).isEqualTo(400);
         JsonNode refused = JSON.readTree(reply.body()).get("refused");
         assertThat(refused).hasSize(2);
-        assertThat(refused.findValuesAsText("field")).containsExactlyInAnyOrder("callout", "unit");
+        assertThat(refused.findValuesAsText("field")).containsExactlyInAnyOrder("thread", "unit");
         assertThat(refused.findValuesAsText("mend")).allMatch(mend -> !mend.isBlank());
     }
 
     @Test
     void brokenJsonAndUnknownQuestionsAreRefusedInJson() throws Exception {
-        assertThat(post("/api/thread", "{\"callout\":").statusCode()).isEqualTo(400);
+        assertThat(post("/api/thread", "{\"thread\":").statusCode()).isEqualTo(400);
         assertThat(JSON.readTree(post("/api/thread", "[1]").body()).has("refused")).isTrue();
         var unknown = get("/api/thred");
         assertThat(unknown.statusCode()).isEqualTo(404);
@@ -127,15 +127,15 @@ class WebServerTest {
 
     @Test
     void aFieldGivenTwiceWithDifferentTextsIsRefused() throws Exception {
-        var reply = get("/api/thread?callout=M8x1.25-6H&callout=M10x1.5-6H");
+        var reply = get("/api/thread?thread=M8x1.25-6H&thread=M10x1.5-6H");
         assertThat(reply.statusCode()).isEqualTo(400);
         assertThat(reply.body()).contains("is given more than once");
     }
 
     @Test
     void whatIsTypedIsShownAsTextAndNeverRun() throws Exception {
-        var reply = get("/thread?callout=%3Cscript%3Ealert(1)%3C%2Fscript%3E%22%20onfocus=%22x");
-        assertThat(reply.body()).doesNotContain("<script>alert").doesNotContain("\" onfocus=\"x");
+        var reply = get("/thread?thread=%3Cscript%3Ealert(1)%3C%2Fscript%3E%22%20onfocus=%22x");
+        assertThat(reply.body()).doesNotContain("<script>alert").contains("&#34; onfocus=&#34;x");
     }
 
     @Test
