@@ -35,8 +35,18 @@ public final class AnswerView {
         return document.units();
     }
 
+    /** Doubts and dangers, without what was only assumed. */
     public List<Caution> cautions() {
-        return document.cautions();
+        return document.cautions().stream().filter(caution -> !isAssumption(caution)).toList();
+    }
+
+    /** What was not told, and what was taken instead. */
+    public List<Caution> assumed() {
+        return document.cautions().stream().filter(AnswerView::isAssumption).toList();
+    }
+
+    private static boolean isAssumption(Caution caution) {
+        return caution.code().endsWith("Assumed");
     }
 
     public List<StepView> working() {
@@ -84,6 +94,13 @@ public final class AnswerView {
         return items.get(path) instanceof Item.Rows rows ? rows.rows() : List.of();
     }
 
+    /** A table; none where the answer has none of that path, or it is empty. */
+    public Optional<TableView> table(String path) {
+        return items.get(path) instanceof Item.Rows rows && !rows.rows().isEmpty()
+                ? Optional.of(TableView.of(document.noun(), path, rows, document.units()))
+                : Optional.empty();
+    }
+
     /** One end of limits as a figure; none where the standard leaves it open. */
     public Optional<FigureView> end(String path, boolean most) {
         if (!(items.get(path) instanceof Item.Range range)) {
@@ -94,9 +111,10 @@ public final class AnswerView {
         return Optional.ofNullable(point).map(p -> view(here, label(path), p, range.unit()));
     }
 
-    /** The words that an item is called by. */
+    /** The words that an item is called by; fuller ones where the page shows it outside of its group. */
     public String label(String path) {
-        return Words.of(document.noun() + "." + path);
+        String key = document.noun() + "." + path;
+        return Words.find("page.figure." + key).orElseGet(() -> Words.of(key));
     }
 
     private FigureView view(String path, Item.Figure figure) {
@@ -113,7 +131,7 @@ public final class AnswerView {
                 Digits.sign(unit, units),
                 unit.hasTwoSigns() ? other(point.value(), unit, units) : "",
                 new FigureView.TrustMark(rule.trust().words(), rule.trust() == Trust.ESTIMATE),
-                working.of(rule));
+                working.of(rule, point.value()));
     }
 
     private static String other(double held, Unit unit, UnitSystem units) {

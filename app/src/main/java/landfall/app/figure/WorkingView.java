@@ -10,53 +10,84 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import landfall.working.Rule;
 import landfall.working.Step;
+import org.jspecify.annotations.Nullable;
 
-/** The steps of an answer, ready to be read: each formula as printed, then with the numbers put in. */
+/**
+ * The steps of an answer, ready to be read: each formula as printed, then with the numbers put in. A symbol may be written
+ * again, such as the angle of each dial target; a formula takes what was last written before it.
+ */
 public final class WorkingView {
     private static final Pattern SYMBOL = Pattern.compile("[\\p{L}_][\\p{L}\\p{N}_']*");
 
-    private final Map<String, Step> steps = new LinkedHashMap<>();
+    private final List<Step> steps;
 
     public WorkingView(List<Step> working) {
-        working.forEach(step -> steps.put(step.symbol(), step));
+        steps = List.copyOf(working);
     }
 
     /** All steps in order. */
     public List<StepView> all() {
-        return steps.values().stream().map(this::view).toList();
-    }
-
-    /** The step of a rule, then the steps that its formula names; nothing when the rule left no step. */
-    public List<StepView> of(Rule rule) {
-        Step step = steps.get(rule.symbol());
-        if (step == null) {
-            return List.of();
-        }
+        Map<String, Step> before = new LinkedHashMap<>();
         List<StepView> views = new ArrayList<>();
-        views.add(view(step));
-        inputs(step).forEach(symbol -> views.add(view(steps.get(symbol))));
+        for (Step step : steps) {
+            views.add(view(step, before));
+            before.put(step.symbol(), step);
+        }
         return views;
     }
 
-    private StepView view(Step step) {
+    /** The step that gave a figure, then the steps that its formula names; nothing when it left no step. */
+    public List<StepView> of(Rule rule, double value) {
+        Map<String, Step> before = new LinkedHashMap<>();
+        for (Step step : steps) {
+            if (step.rule().equals(rule) && step.value() == value) {
+                return withInputs(step, before);
+            }
+            before.put(step.symbol(), step);
+        }
+        // A figure may be held in another unit than its formula is written in.
+        Step last = before.get(rule.symbol());
+        return last == null ? List.of() : withInputs(last, before);
+    }
+
+    private List<StepView> withInputs(Step step, Map<String, Step> before) {
+        List<StepView> views = new ArrayList<>();
+        views.add(view(step, before));
+        for (String symbol : inputs(step, before)) {
+            views.add(view(before.get(symbol), Map.of()));
+        }
+        return views;
+    }
+
+    private static StepView view(@Nullable Step step, Map<String, Step> before) {
+        if (step == null) {
+            throw new IllegalStateException("a formula names a step that is not there");
+        }
         Rule rule = step.rule();
-        String result = Digits.plain(step.value()) + (rule.unit().equals("1") ? "" : " " + rule.unit());
         return new StepView(
                 rule.symbol(),
                 rule.formula(),
-                rule.isComputed() ? withNumbers(step) : "",
-                result,
+                rule.isComputed() ? withNumbers(step, before) : "",
+                Digits.plain(step.value()) + unit(rule.unit()),
                 rule.means(),
                 rule.source().words(),
                 rule.trust().words());
     }
 
-    private Set<String> inputs(Step step) {
+    private static String unit(String unit) {
+        return switch (unit) {
+            case "1" -> "";
+            case "deg" -> "°";
+            default -> " " + unit;
+        };
+    }
+
+    private static Set<String> inputs(Step step, Map<String, Step> before) {
         Set<String> symbols = new LinkedHashSet<>();
         if (step.rule().isComputed()) {
             Matcher matcher = SYMBOL.matcher(step.rule().formula());
             while (matcher.find()) {
-                if (isInput(matcher.group(), step)) {
+                if (before.containsKey(matcher.group()) && !matcher.group().equals(step.symbol())) {
                     symbols.add(matcher.group());
                 }
             }
@@ -64,14 +95,10 @@ public final class WorkingView {
         return symbols;
     }
 
-    private boolean isInput(String symbol, Step step) {
-        return steps.containsKey(symbol) && !symbol.equals(step.symbol());
-    }
-
-    private String withNumbers(Step step) {
+    private static String withNumbers(Step step, Map<String, Step> before) {
         return SYMBOL.matcher(step.rule().formula()).replaceAll(match -> {
-            String symbol = match.group();
-            return Matcher.quoteReplacement(isInput(symbol, step) ? number(steps.get(symbol).value()) : symbol);
+            Step input = before.get(match.group());
+            return Matcher.quoteReplacement(input == null ? match.group() : number(input.value()));
         });
     }
 

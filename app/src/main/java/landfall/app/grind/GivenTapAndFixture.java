@@ -33,7 +33,7 @@ public record GivenTapAndFixture(
                 "wheel.markedSpeed",
                 "wheel.spindle");
         List<Cell> moreOfFixture = cells.restUnder("cam.", "wheel.", "dial.", "swivel.", "name");
-        List<Cell> rest = cells.of("working-relief", "units");
+        List<Cell> rest = cells.of("working-relief", "cuts", "units");
         return new GivenTapAndFixture(tap, fixture, cells.rest(), moreOfFixture, rest);
     }
 

@@ -82,5 +82,15 @@
 
   document.querySelectorAll('form[data-live]').forEach(live);
   document.querySelectorAll('input[type=file][data-send]').forEach(f => f.addEventListener('change', () => f.form.requestSubmit()));
-  document.addEventListener('click', e => { if (e.target.closest('[data-print]')) print(); });
+  document.addEventListener('click', e => {
+    if (e.target.closest('[data-print]')) print();
+    const goes = e.target.closest('[data-goes]');
+    const field = goes && document.getElementById(goes.hash.slice(1));
+    if (field) {
+      e.preventDefault();
+      field.closest('details')?.setAttribute('open', '');
+      field.scrollIntoView({ block: 'center' });
+      field.focus();
+    }
+  });
 })();
