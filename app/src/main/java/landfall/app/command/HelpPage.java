@@ -52,7 +52,7 @@ final class HelpPage {
     private void options(StringBuilder text, boolean dotted) {
         for (Field<?> field : question.form().fields()) {
             if (field.path().contains(".") == dotted && !isWord(field)) {
-                row(text, "--" + field.path(), field.means() + "; such as " + field.example());
+                row(text, "--" + OptionName.of(field, question.form()), field.means() + "; such as " + field.example());
             }
         }
     }

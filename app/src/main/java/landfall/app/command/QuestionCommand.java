@@ -85,10 +85,11 @@ final class QuestionCommand implements Command {
         }
         for (Field<?> field : question.form().fields()) {
             if (!isWord(field)) {
+                String name = OptionName.of(field, question.form());
                 if (field.kind() == Kinds.YES_NO) {
-                    options.yes(field.path());
+                    options.yes(name);
                 } else {
-                    options.text(field.path());
+                    options.text(name);
                 }
             }
         }
@@ -127,7 +128,7 @@ final class QuestionCommand implements Command {
         }
         for (Field<?> field : question.form().fields()) {
             if (!isWord(field)) {
-                written.text(field.path()).ifPresent(text -> typed.put(field.path(), text));
+                written.text(OptionName.of(field, question.form())).ifPresent(text -> typed.put(field.path(), text));
             }
         }
         return findings.isEmpty() ? Answer.of(typed) : Answer.refused(findings);

@@ -1,6 +1,7 @@
 package landfall.app.grind;
 
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
 import io.javalin.http.UploadedFile;
 import java.io.IOException;
 import java.io.InputStream;
@@ -17,7 +18,11 @@ import landfall.app.shell.Place;
 import landfall.app.shell.Shell;
 import landfall.app.shell.Typed;
 import landfall.cards.ask.GrindAsk;
+import landfall.cards.card.FixtureCard;
 import landfall.cards.card.Flat;
+import landfall.cards.card.TapCard;
+import landfall.cards.form.Field;
+import landfall.cards.form.Form;
 import landfall.fault.Answer;
 import landfall.fault.Finding;
 
@@ -54,7 +59,7 @@ public final class GrindPage {
             ctx.contentType("application/pdf").result(of.value());
             ctx.header("Content-Disposition", "inline; filename=\"setup.pdf\"");
         } else {
-            ctx.status(400);
+            ctx.status(HttpStatus.BAD_REQUEST);
             page(ctx, Map.of(), new Reply(null, pdf.findings()));
         }
     }
@@ -63,28 +68,44 @@ public final class GrindPage {
         return reply.answer() == null ? Pictures.NONE : Pictures.of(QUESTION, typed, reply.answer().units());
     }
 
-    /** Takes card files and sends the browser to the address that holds what they say. */
+    /**
+     * Takes card files, puts them in the place of what was typed for that tap or fixture, and sends the browser to the
+     * address that says so.
+     */
     public void open(Context ctx) {
         Map<String, String> typed = new LinkedHashMap<>();
+        ctx.formParamMap().forEach((path, texts) -> texts.stream()
+                .filter(text -> !text.isBlank())
+                .forEach(text -> typed.putIfAbsent(path, text.strip())));
         List<Finding> findings = new ArrayList<>();
         for (UploadedFile file : ctx.uploadedFiles()) {
             if (file.size() > 0) {
                 Answer<Map<String, String>> card = card(file);
                 findings.addAll(card.findings());
                 if (card instanceof Answer.Of<Map<String, String>> of) {
-                    typed.putAll(of.value());
+                    replace(typed, of.value());
                 }
             }
         }
-        ctx.formParamMap().forEach((path, texts) -> texts.stream()
-                .filter(text -> !text.isBlank())
-                .forEach(text -> typed.putIfAbsent(path, text.strip())));
         if (findings.isEmpty()) {
-            ctx.redirect(Typed.address(Place.GRIND.path(), typed), io.javalin.http.HttpStatus.SEE_OTHER);
+            ctx.redirect(Typed.address(Place.GRIND.path(), typed), HttpStatus.SEE_OTHER);
         } else {
-            ctx.status(400);
+            ctx.status(HttpStatus.BAD_REQUEST);
             page(ctx, typed, new Reply(null, findings));
         }
+    }
+
+    /** Nothing of the tap before stays behind when another one is opened. */
+    private static void replace(Map<String, String> typed, Map<String, String> card) {
+        for (Form form : List.of(TapCard.FORM, FixtureCard.FORM)) {
+            boolean isOfThisKind = form.fields().stream()
+                    .filter(Field::required)
+                    .anyMatch(field -> card.containsKey(field.path()));
+            if (isOfThisKind) {
+                form.paths().forEach(typed::remove);
+            }
+        }
+        typed.putAll(card);
     }
 
     private static Answer<Map<String, String>> card(UploadedFile file) {
@@ -106,6 +127,7 @@ public final class GrindPage {
         values.put("reply", reply);
         values.put("pictures", pictures(typed, reply));
         values.put("query", Typed.address("", typed));
+        values.put("typed", typed);
         shell.show(ctx, "grind", values);
     }
 

@@ -81,7 +81,16 @@
   };
 
   document.querySelectorAll('form[data-live]').forEach(live);
-  document.querySelectorAll('input[type=file][data-send]').forEach(f => f.addEventListener('change', () => f.form.requestSubmit()));
+  // A card opens beside what is typed by now, not what was when the page came.
+  document.querySelectorAll('input[type=file][data-send]').forEach(f => f.addEventListener('change', () => {
+    const carried = f.form.querySelector('[hidden]');
+    carried.replaceChildren(...[...new FormData(document.getElementById(f.form.dataset.carries))].map(([name, value]) => {
+      const input = document.createElement('input');
+      Object.assign(input, { type: 'hidden', name, value });
+      return input;
+    }));
+    f.form.requestSubmit();
+  }));
   document.addEventListener('click', e => {
     if (e.target.closest('[data-print]')) print();
     const goes = e.target.closest('[data-goes]');

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 
 /** The page Grind as a person uses it. */
 class GrindPageTest {
-    private static final Examples.Example EXAMPLE = Examples.all().get(0);
+    private static final Examples.Example EXAMPLE = Examples.all().get(1);
     private static Chromium chromium;
 
     @BeforeAll
@@ -150,7 +150,11 @@ class GrindPageTest {
         page.locator("[name='fixture-card']").setInputFiles(Path.of("../examples", EXAMPLE.fixtureFile()));
         page.waitForURL(Pattern.compile("cam\\.lobes="));
         assertThat(figure(page, "setting.swivel")).isVisible();
-        assertThat(page.locator("[name='thread']").inputValue()).isEqualTo(EXAMPLE.typed().get("thread"));
+        assertThat(page.locator("[name='thread']")).hasValue(EXAMPLE.typed().get("thread"));
+        page.locator("[name='tap-card']").setInputFiles(Path.of("../examples/tap-m10-left-hand.json"));
+        page.waitForURL(Pattern.compile("thread=M10"));
+        assertThat(page.locator("[name='chamfer.angle']")).hasValue("");
+        assertThat(page.locator("[name='cam.lobes']")).hasValue("3");
     }
 
     @Test

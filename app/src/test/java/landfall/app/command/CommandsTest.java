@@ -139,6 +139,22 @@ class CommandsTest {
     }
 
     @Test
+    void theMaterialOnTheCommandLineIsTheOneToBeCut() throws Exception {
+        String[] grind = {"grind", TAP, "--fixture", FIXTURE, "--json", "--material"};
+        Run cast = Run.of(append(grind, "grey cast iron"));
+        Run none = Run.of(append(grind, "nonsuch"));
+        assertThat(cast.exit()).as(cast.out()).isEqualTo(Exit.DONE);
+        assertThat(JSON.readTree(none.out()).at("/refused/0/field").asText()).isEqualTo("cuts");
+        assertThat(Run.of(append(grind, "4140 annealed", "--tap-material", "carbide")).exit())
+                .isEqualTo(Exit.REFUSED);
+    }
+
+    private static String[] append(String[] words, String... more) {
+        return java.util.stream.Stream.concat(java.util.Arrays.stream(words), java.util.Arrays.stream(more))
+                .toArray(String[]::new);
+    }
+
+    @Test
     void aFileThatIsMissingAFolderOrBrokenIsRefused(@TempDir Path folder) throws Exception {
         Path broken = Files.writeString(folder.resolve("broken.json"), "{\"thread\": ");
         Path latin = Files.write(folder.resolve("latin.json"), new byte[] {'{', '"', (byte) 0xE9});

@@ -83,7 +83,7 @@ class WebServerTest {
         var reply = get(style);
         assertThat(reply.statusCode()).isEqualTo(200);
         assertThat(reply.headers().firstValue("Cache-Control").orElse("")).contains("immutable");
-        assertThat(reply.headers().firstValue("Content-Type")).contains("text/css;charset=utf-8");
+        assertThat(reply.headers().firstValue("Content-Type")).contains("text/css; charset=utf-8");
     }
 
     @Test
