@@ -29,6 +29,7 @@ import landfall.fault.Finding;
 /** {@code Grind}: how to set the fixture for a tap. */
 public final class GrindPage {
     private static final GrindAsk QUESTION = new GrindAsk();
+    private static final List<String> CARD_FILES = List.of("tap-card", "fixture-card");
     private static final int GREATEST_CARD = 64 * 1024;
 
     private final Shell shell;
@@ -38,7 +39,7 @@ public final class GrindPage {
     }
 
     public void show(Context ctx) {
-        Answer<Map<String, String>> typed = Typed.of(ctx);
+        Answer<Map<String, String>> typed = Typed.of(ctx).map(GrindPage::withoutFiles);
         Reply reply = Reply.to(QUESTION, typed);
         Map<String, String> given = typed instanceof Answer.Of<Map<String, String>> of ? of.value() : Map.of();
         if (Shell.asksForAnswerOnly(ctx)) {
@@ -46,6 +47,13 @@ public final class GrindPage {
         } else {
             page(ctx, given, reply);
         }
+    }
+
+    /** Without a script a chosen file's name comes along with the other fields; it says nothing. */
+    private static Map<String, String> withoutFiles(Map<String, String> typed) {
+        Map<String, String> fields = new LinkedHashMap<>(typed);
+        CARD_FILES.forEach(fields::remove);
+        return fields;
     }
 
     /** The sheet as PDF; what was typed stands in the address, the paper beside it. */
@@ -127,7 +135,6 @@ public final class GrindPage {
         values.put("reply", reply);
         values.put("pictures", pictures(typed, reply));
         values.put("query", Typed.address("", typed));
-        values.put("typed", typed);
         shell.show(ctx, "grind", values);
     }
 

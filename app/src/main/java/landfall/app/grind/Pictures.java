@@ -29,7 +29,7 @@ public record Pictures(List<Drawing> sketches, List<Drawing> dials, String dialW
 
     private static Pictures of(GrindSetup setup, UnitSystem units) {
         Figures figures = new Figures(units);
-        DialRow dials = new DialRow(setup, figures);
+        DialRow dials = new DialRow(setup);
         return new Pictures(
                 new Sketches(setup, figures, "sketch").all(Ink.SCREEN), dials.draw("dial", Ink.SCREEN), dials.words());
     }

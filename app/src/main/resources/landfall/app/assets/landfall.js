@@ -57,7 +57,9 @@
     let timer = 0;
     let asked = null;
     let last = addressOf(form);
-    const ask = async keep => {
+    // The first change after a field was left makes an entry in the history; more typing in it replaces that entry.
+    let left = true;
+    const ask = async () => {
       const address = addressOf(form);
       if (address === last) return;
       last = address;
@@ -66,30 +68,40 @@
       try {
         const reply = await fetch(address, { headers: { 'X-Landfall-Part': 'answer' }, signal: asked.signal });
         put(answer, await reply.text());
+        status.classList.add('out-of-sight');
         showFindings(form, answer);
-        history[keep ? 'pushState' : 'replaceState'](null, '', address);
+        history[left ? 'pushState' : 'replaceState'](null, '', address);
+        left = false;
         document.querySelectorAll('[data-follows]').forEach(a => { a.href = a.dataset.follows + new URL(address, location).search; });
         status.textContent = answer.querySelector('[data-status]')?.dataset.status || '';
       } catch (trouble) {
-        if (trouble.name !== 'AbortError') status.textContent = form.dataset.lost;
+        if (trouble.name === 'AbortError') return;
+        status.textContent = form.dataset.lost;
+        status.classList.remove('out-of-sight');
       }
     };
-    form.addEventListener('input', () => { clearTimeout(timer); timer = setTimeout(ask, 150, false); });
-    form.addEventListener('change', () => { clearTimeout(timer); ask(true); });
-    form.addEventListener('submit', e => { e.preventDefault(); clearTimeout(timer); ask(true); });
+    const now = async () => {
+      clearTimeout(timer);
+      await ask();
+      left = true;
+    };
+    form.addEventListener('input', () => {
+      clearTimeout(timer);
+      timer = setTimeout(ask, 150);
+    });
+    form.addEventListener('change', now);
+    form.addEventListener('submit', e => {
+      if (e.submitter?.hasAttribute('formaction')) return;
+      e.preventDefault();
+      now();
+    });
     addEventListener('popstate', () => location.reload());
   };
 
   document.querySelectorAll('form[data-live]').forEach(live);
-  // A card opens beside what is typed by now, not what was when the page came.
+  // A card is opened together with what is typed by now.
   document.querySelectorAll('input[type=file][data-send]').forEach(f => f.addEventListener('change', () => {
-    const carried = f.form.querySelector('[hidden]');
-    carried.replaceChildren(...[...new FormData(document.getElementById(f.form.dataset.carries))].map(([name, value]) => {
-      const input = document.createElement('input');
-      Object.assign(input, { type: 'hidden', name, value });
-      return input;
-    }));
-    f.form.requestSubmit();
+    f.form.requestSubmit(document.getElementById(f.dataset.send));
   }));
   document.addEventListener('click', e => {
     if (e.target.closest('[data-print]')) print();

@@ -51,7 +51,8 @@ class GrindPageTest {
         page.navigate(chromium.address("/grind"));
         for (String path : List.of(
                 "thread", "flutes.count", "land.width", "chamfer.angle", "chamfer.pointDiameter", "cam.lobes",
-                "cam.riseAngle", "cam.returnAngle", "cam.axial.to", "cam.radial.to", "wheel.diameter")) {
+                "cam.riseAngle", "cam.returnAngle", "cam.axial.from", "cam.axial.to", "cam.radial.from", "cam.radial.to",
+                "wheel.diameter", "flutes.core")) {
             page.locator("[name='" + path + "']").fill(EXAMPLE.typed().get(path));
         }
         assertThat(figure(page, "setting.swivel")).hasText(Pattern.compile("9\\.00°"));

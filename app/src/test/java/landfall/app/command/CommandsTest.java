@@ -30,7 +30,7 @@ class CommandsTest {
             Run run = Run.of("help", noun);
             assertThat(run.exit()).isEqualTo(Exit.DONE);
             assertThat(run.out()).startsWith("landfall " + noun + " - ");
-            assertThat(run.out().lines()).allMatch(line -> line.length() <= 80);
+            assertThat(run.out().lines()).filteredOn(line -> line.length() > 80).isEmpty();
             assertThat(Run.of(noun, "--help")).isEqualTo(run);
         }
     }
@@ -141,7 +141,7 @@ class CommandsTest {
     @Test
     void theMaterialOnTheCommandLineIsTheOneToBeCut() throws Exception {
         String[] grind = {"grind", TAP, "--fixture", FIXTURE, "--json", "--material"};
-        Run cast = Run.of(append(grind, "grey cast iron"));
+        Run cast = Run.of(append(grind, "4140 annealed"));
         Run none = Run.of(append(grind, "nonsuch"));
         assertThat(cast.exit()).as(cast.out()).isEqualTo(Exit.DONE);
         assertThat(JSON.readTree(none.out()).at("/refused/0/field").asText()).isEqualTo("cuts");
