@@ -68,6 +68,8 @@ public final class AnswerView {
         for (String path : paths) {
             if (items.get(path) instanceof Item.Figure figure) {
                 found.add(view(path, figure));
+            } else if (items.get(path) instanceof Item.BandFigure band) {
+                found.add(view(path, band));
             }
         }
         return found;
@@ -115,6 +117,23 @@ public final class AnswerView {
     public String label(String path) {
         String key = document.noun() + "." + path;
         return Words.find("page.figure." + key).orElseGet(() -> Words.of(key));
+    }
+
+    /** The whole answer in sections, for a page without a layout of its own. */
+    public List<Section> sections() {
+        return Sections.of(document, this);
+    }
+
+    /** The expected figure, with its band where others have the other system's value. */
+    private FigureView view(String path, Item.BandFigure band) {
+        FigureView expected = view(path, label(path), band.expected(), band.unit());
+        UnitSystem units = document.units();
+        String range = Words.of(
+                "page.figure.band",
+                Digits.shown(band.low().value(), band.unit(), units),
+                Digits.shown(band.high().value(), band.unit(), units));
+        return new FigureView(
+                path, expected.label(), expected.value(), expected.unit(), range, expected.trust(), expected.working());
     }
 
     private FigureView view(String path, Item.Figure figure) {

@@ -2,13 +2,14 @@ package landfall.app.question;
 
 import java.util.List;
 import java.util.Optional;
+import landfall.cards.ask.GaugeAsk;
 import landfall.cards.ask.GrindAsk;
 import landfall.cards.ask.Question;
 import landfall.cards.ask.ThreadAsk;
 
 /** Every question that the program answers, in the order of the job. A new one is one line here. */
 public final class Questions {
-    private static final List<Question> ALL = List.of(new ThreadAsk(), new GrindAsk());
+    private static final List<Question> ALL = List.of(new ThreadAsk(), new GrindAsk(), new GaugeAsk());
 
     private Questions() {}
 

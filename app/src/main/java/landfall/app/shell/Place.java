@@ -5,6 +5,7 @@ public enum Place {
     TODAY("/", "Today"),
     THREAD("/thread", "Thread"),
     GRIND("/grind", "Grind"),
+    GAUGE("/gauge", "Gauge"),
     METHODS("/methods", "Methods");
 
     private final String path;

@@ -41,6 +41,8 @@ class EveryPageTest {
         for (Examples.Example example : Examples.all()) {
             pages.put("grind-" + example.tapFile().replace(".json", ""), example.address());
         }
+        pages.put("gauge-empty", "/gauge");
+        pages.put("gauge", "/gauge?thread=1%2F4-20+UNC-2A&wire=.0289&over=.2625");
         pages.put("methods", "/methods");
         pages.put("sources", "/methods/sources");
         pages.put("trouble", "/nowhere");
