@@ -1,6 +1,4 @@
-/**
- * Which build of the program is running: it stands on every sheet and in the foot of every page.
- */
+/** Which build of the program is running: it stands on every sheet and in the foot of every page. */
 @NullMarked
 package landfall.app.build;
 

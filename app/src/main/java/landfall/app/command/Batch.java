@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.app.command;
 
 import java.io.BufferedReader;
@@ -14,8 +15,8 @@ import landfall.fault.Answer;
 import landfall.fault.Finding;
 
 /**
- * Many questions from standard input, one a line, answered in order with one JSON document a line. Blank lines and lines
- * that begin with # are skipped. A call-out is a line as it is; a card is a line of JSON.
+ * Many questions from standard input, one a line, answered in order with one JSON document a line. Blank lines and
+ * lines that begin with # are skipped. A call-out is a line as it is; a card is a line of JSON.
  *
  * <p>Each answer is written before the next line is read, so that a run of any length stays small and can be piped.
  */
@@ -44,9 +45,11 @@ final class Batch {
                     continue;
                 }
                 Answer<Document> answer = answer(line, given.value());
-                terminal.out().println(answer instanceof Answer.Of<Document> document
-                        ? JsonAnswer.line(document.value(), working)
-                        : JsonAnswer.refusalLine(answer.findings()));
+                terminal.out()
+                        .println(
+                                answer instanceof Answer.Of<Document> document
+                                        ? JsonAnswer.line(document.value(), working)
+                                        : JsonAnswer.refusalLine(answer.findings()));
                 exit = answer instanceof Answer.Of ? exit : Exit.REFUSED;
                 if (terminal.out().checkError()) {
                     return exit;
@@ -54,7 +57,9 @@ final class Batch {
             }
         } catch (IOException e) {
             return Refusals.say(
-                    List.of(new Finding("-", "standard input", "cannot be read", "check what is piped in")), json, terminal);
+                    List.of(new Finding("-", "standard input", "cannot be read", "check what is piped in")),
+                    json,
+                    terminal);
         }
         return exit;
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.app.command;
 
 import com.fasterxml.jackson.core.JsonFactory;
@@ -80,8 +81,10 @@ final class CheckCommand implements Command {
             long free = Files.getFileStore(folder.path()).getUsableSpace() / (1024 * 1024);
             return new Looked("data folder", free > 50, folder.path() + ", " + free + " MB free");
         } catch (IOException | SecurityException e) {
-            return new Looked("data folder", false, folder.path() + " cannot be written to; set " + DataFolder.VARIABLE
-                    + " to a folder that can");
+            return new Looked(
+                    "data folder",
+                    false,
+                    folder.path() + " cannot be written to; set " + DataFolder.VARIABLE + " to a folder that can");
         }
     }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.app.command;
 
 import java.util.ArrayList;
@@ -47,7 +48,8 @@ public final class Commands {
         List<String> rest = new ArrayList<>(args.subList(first + 1, args.size()));
         rest.addAll(args.subList(0, first));
         switch (noun) {
-            case "--version", "-V", "version" -> terminal.out().println(Build.running().words());
+            case "--version", "-V", "version" ->
+                terminal.out().println(Build.running().words());
             case "--help", "-h", "help" -> {
                 return help(rest, json, terminal);
             }
@@ -94,6 +96,9 @@ public final class Commands {
         all.forEach(command -> HelpPage.row(text, command.noun(), command.summary()));
         HelpPage.row(text, "help NOUN", Words.of("command.help"));
         HelpPage.row(text, "--version", Words.of("command.version"));
-        return text.append('\n').append(Words.of("command.overviewEnd")).append('\n').toString();
+        return text.append('\n')
+                .append(Words.of("command.overviewEnd"))
+                .append('\n')
+                .toString();
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.app.command;
 
 import java.util.List;
@@ -44,7 +45,8 @@ final class HelpPage {
     }
 
     private static String usage(Given given) {
-        String option = given instanceof Given.Card card ? card.option()
+        String option = given instanceof Given.Card card
+                ? card.option()
                 : given instanceof Given.TextFile file ? file.option() : "";
         return option.isEmpty() ? " " + given.name() : " --" + option + " " + given.name();
     }
@@ -59,7 +61,8 @@ final class HelpPage {
 
     private boolean isWord(Field<?> field) {
         return question.given().stream()
-                .anyMatch(given -> given instanceof Given.Word word && word.path().equals(field.path()));
+                .anyMatch(
+                        given -> given instanceof Given.Word word && word.path().equals(field.path()));
     }
 
     static void row(StringBuilder text, String name, String means) {
@@ -70,7 +73,10 @@ final class HelpPage {
             head = "";
         }
         for (String line : lines) {
-            text.append(head).append(" ".repeat(MARGIN - head.length())).append(line).append('\n');
+            text.append(head)
+                    .append(" ".repeat(MARGIN - head.length()))
+                    .append(line)
+                    .append('\n');
             head = "";
         }
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.app.command;
 
 import landfall.cards.form.Field;
@@ -5,7 +6,8 @@ import landfall.cards.form.Form;
 
 /**
  * What a field is called on the command line: its path. One word means two things there: {@code --material} is the work
- * material in every question, which a tap card calls {@code cuts}; what the tap is made of is then {@code --tap-material}.
+ * material in every question, which a tap card calls {@code cuts}; what the tap is made of is then
+ * {@code --tap-material}.
  */
 final class OptionName {
     private static final String MATERIAL = "material";

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.app.command;
 
 import java.util.ArrayList;
@@ -15,8 +16,8 @@ import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParseResult;
 
 /**
- * The options and words of one command, and what was written for them. Every mistake is found at once; an unknown option is
- * refused with the nearest known one.
+ * The options and words of one command, and what was written for them. Every mistake is found at once; an unknown
+ * option is refused with the nearest known one.
  */
 final class Options {
     private final String noun;
@@ -31,7 +32,8 @@ final class Options {
 
     /** An option with a text after it. */
     Options text(String name) {
-        spec.addOption(OptionSpec.builder("--" + name).type(String.class).arity("1").build());
+        spec.addOption(
+                OptionSpec.builder("--" + name).type(String.class).arity("1").build());
         return this;
     }
 
@@ -82,7 +84,10 @@ final class Options {
     }
 
     private List<Finding> unknown(List<String> unmatched) {
-        List<Finding> options = unmatched.stream().filter(Options::isOption).map(this::unknownOption).toList();
+        List<Finding> options = unmatched.stream()
+                .filter(Options::isOption)
+                .map(this::unknownOption)
+                .toList();
         if (!options.isEmpty()) {
             return options;
         }
@@ -130,7 +135,8 @@ final class Options {
     }
 
     private SortedSet<String> names() {
-        return new TreeSet<>(spec.options().stream().map(OptionSpec::longestName).toList());
+        return new TreeSet<>(
+                spec.options().stream().map(OptionSpec::longestName).toList());
     }
 
     /** What a person wrote, by the names given above. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.app.command;
 
 import java.util.ArrayList;
@@ -23,7 +24,9 @@ final class QuestionCommand implements Command {
 
     QuestionCommand(Question question) {
         this.question = question;
-        this.places = question.given().stream().filter(given -> option(given).isEmpty()).toList();
+        this.places = question.given().stream()
+                .filter(given -> option(given).isEmpty())
+                .toList();
     }
 
     @Override
@@ -99,8 +102,8 @@ final class QuestionCommand implements Command {
 
     private boolean isWord(Field<?> field) {
         return question.given().stream()
-                .anyMatch(given -> given instanceof Given.Word word
-                        && word.path().equals(field.path()));
+                .anyMatch(
+                        given -> given instanceof Given.Word word && word.path().equals(field.path()));
     }
 
     private static String option(Given given) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.app.command;
 
 import java.io.ByteArrayInputStream;
@@ -14,8 +15,8 @@ import landfall.app.serve.Listen;
 import landfall.app.serve.WebServer;
 
 /**
- * Run once by the launcher after a build, so that the class-data archive holds what real runs load: one answer of every kind,
- * the pages, and a sheet on paper. It is not in the help, as it is of no use to a person.
+ * Run once by the launcher after a build, so that the class-data archive holds what real runs load: one answer of every
+ * kind, the pages, and a sheet on paper. It is not in the help, as it is of no use to a person.
  */
 final class RehearseCommand implements Command {
     @Override
@@ -49,8 +50,12 @@ final class RehearseCommand implements Command {
             commands.run(List.of("thread", "1/4-20 UNC-2B", "--json"), silent);
             commands.run(List.of("help", "grind"), silent);
             pages();
-            for (Path file : List.of(folder.resolve(DemoCommand.TAP), folder.resolve(DemoCommand.FIXTURE),
-                    folder.resolve(DemoCommand.TEXT), folder.resolve(DemoCommand.PDF), folder)) {
+            for (Path file : List.of(
+                    folder.resolve(DemoCommand.TAP),
+                    folder.resolve(DemoCommand.FIXTURE),
+                    folder.resolve(DemoCommand.TEXT),
+                    folder.resolve(DemoCommand.PDF),
+                    folder)) {
                 Files.deleteIfExists(file);
             }
         } catch (IOException e) {
@@ -63,7 +68,8 @@ final class RehearseCommand implements Command {
     private static void pages() throws IOException {
         WebServer server = WebServer.start(Listen.anywhereOnThisMachine());
         try {
-            for (String path : List.of("/", "/thread?thread=M8x1.25-6H", Examples.all().get(0).address(), "/methods")) {
+            for (String path : List.of(
+                    "/", "/thread?thread=M8x1.25-6H", Examples.all().get(0).address(), "/methods")) {
                 ask(server.port(), path);
             }
         } finally {

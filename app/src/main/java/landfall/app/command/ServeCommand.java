@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.app.command;
 
 import java.util.ArrayList;
@@ -32,7 +33,8 @@ final class ServeCommand implements Command {
     @Override
     public Exit run(List<String> args, Terminal terminal) {
         boolean json = args.contains("--json");
-        Answer<Options.Written> read = new Options(noun()).text("port").text("listen").read(args);
+        Answer<Options.Written> read =
+                new Options(noun()).text("port").text("listen").read(args);
         if (!(read instanceof Answer.Of<Options.Written> of)) {
             return Refusals.say(read.findings(), json, terminal);
         }
@@ -51,13 +53,19 @@ final class ServeCommand implements Command {
         List<Finding> findings = new ArrayList<>();
         String port = written.text("port").orElse(String.valueOf(Listen.USUAL_PORT));
         if (!port.matches("\\d{1,5}") || Integer.parseInt(port) > 65535) {
-            findings.add(new Finding("--port", port, "must be a whole number from 0 to 65535", "leave it out for "
-                    + Listen.USUAL_PORT + ", or give 0 for any free port"));
+            findings.add(new Finding(
+                    "--port",
+                    port,
+                    "must be a whole number from 0 to 65535",
+                    "leave it out for " + Listen.USUAL_PORT + ", or give 0 for any free port"));
         }
         String address = written.text("listen").orElse(Listen.LOOPBACK);
         if (!WebServer.isOfThisMachine(address)) {
-            findings.add(new Finding("--listen", address, "is not an address of this machine", "leave it out for "
-                    + Listen.LOOPBACK + ", or give 0.0.0.0 for all of them"));
+            findings.add(new Finding(
+                    "--listen",
+                    address,
+                    "is not an address of this machine",
+                    "leave it out for " + Listen.LOOPBACK + ", or give 0.0.0.0 for all of them"));
         }
         return findings.isEmpty() ? Answer.of(new Listen(address, Integer.parseInt(port))) : Answer.refused(findings);
     }
@@ -68,7 +76,11 @@ final class ServeCommand implements Command {
             server = WebServer.start(listen);
         } catch (WebServer.PortTaken e) {
             return Refusals.say(
-                    List.of(new Finding("--port", String.valueOf(listen.port()), "is in use", "give another, or 0 for any free one")),
+                    List.of(new Finding(
+                            "--port",
+                            String.valueOf(listen.port()),
+                            "is in use",
+                            "give another, or 0 for any free one")),
                     json,
                     terminal);
         }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.app.command;
 
 import java.io.IOException;
@@ -51,7 +52,10 @@ final class SheetOption {
             return Answer.of(Words.of("command.sheetWritten", file));
         } catch (IOException | InvalidPathException e) {
             return Answer.refused(new Finding(
-                    "--sheet", file, "cannot be written", "name a file in a folder that is there and can be written to"));
+                    "--sheet",
+                    file,
+                    "cannot be written",
+                    "name a file in a folder that is there and can be written to"));
         }
     }
 }

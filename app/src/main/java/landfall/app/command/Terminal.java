@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.app.command;
 
 import java.io.BufferedReader;
@@ -18,7 +19,9 @@ public record Terminal(InputStream in, PrintStream out, PrintStream err) {
                 new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8));
     }
 
-    /** Standard input by lines. What is not UTF-8 arrives as the replacement sign and is refused by whoever reads it. */
+    /**
+     * Standard input by lines. What is not UTF-8 arrives as the replacement sign and is refused by whoever reads it.
+     */
     public BufferedReader lines() {
         return new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.app.figure;
 
 import java.util.ArrayList;
@@ -37,7 +38,9 @@ public final class AnswerView {
 
     /** Doubts and dangers, without what was only assumed. */
     public List<Caution> cautions() {
-        return document.cautions().stream().filter(caution -> !isAssumption(caution)).toList();
+        return document.cautions().stream()
+                .filter(caution -> !isAssumption(caution))
+                .toList();
     }
 
     /** What was not told, and what was taken instead. */
@@ -161,8 +164,8 @@ public final class AnswerView {
     private <T extends Item> T need(String path, Class<T> kind) {
         Item item = items.get(path);
         if (!kind.isInstance(item)) {
-            throw new IllegalStateException("the answer to " + document.noun() + " has no " + kind.getSimpleName()
-                    + " at " + path);
+            throw new IllegalStateException(
+                    "the answer to " + document.noun() + " has no " + kind.getSimpleName() + " at " + path);
         }
         return kind.cast(item);
     }

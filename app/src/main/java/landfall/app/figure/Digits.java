@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.app.figure;
 
 import java.math.MathContext;
@@ -17,7 +18,9 @@ public final class Digits {
     public static String shown(double held, Unit unit, UnitSystem units) {
         int places = unit == Unit.ANGLE ? 2 : unit.places(units);
         var rounded = Rounding.decimal(unit.in(units, held)).setScale(places, RoundingMode.HALF_UP);
-        return rounded.signum() == 0 ? rounded.abs().toPlainString() : rounded.toPlainString().replace('-', '−');
+        return rounded.signum() == 0
+                ? rounded.abs().toPlainString()
+                : rounded.toPlainString().replace('-', '−');
     }
 
     /** With its sign, unless it rounds to nothing. */

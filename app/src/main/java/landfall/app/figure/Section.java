@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.app.figure;
 
 import java.util.List;
@@ -7,8 +8,7 @@ import java.util.List;
  *
  * @param limits the paths of limits of size
  */
-public record Section(
-        String title, List<Fact> facts, List<String> limits, List<FigureView> figures, Listing listing) {
+public record Section(String title, List<Fact> facts, List<String> limits, List<FigureView> figures, Listing listing) {
     /** A name and what is to be said of it. */
     public record Fact(String name, String text) {}
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.app.figure;
 
 import java.util.ArrayList;
@@ -7,8 +8,8 @@ import landfall.cards.answer.Item;
 import landfall.cards.words.Words;
 
 /**
- * Lays any answer out in sections, one for each group of it: the way of a page that has no layout of its own. A group inside
- * a group adds its name to its figures'.
+ * Lays any answer out in sections, one for each group of it: the way of a page that has no layout of its own. A group
+ * inside a group adds its name to its figures'.
  */
 final class Sections {
     private final Document document;
@@ -22,7 +23,9 @@ final class Sections {
 
     static List<Section> of(Document document, AnswerView view) {
         Sections all = new Sections(document, view);
-        List<Item> loose = document.items().stream().filter(item -> !(item instanceof Item.Group)).toList();
+        List<Item> loose = document.items().stream()
+                .filter(item -> !(item instanceof Item.Group))
+                .toList();
         all.add("", "", loose);
         for (Item item : document.items()) {
             if (item instanceof Item.Group group) {

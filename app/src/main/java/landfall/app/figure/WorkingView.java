@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.app.figure;
 
 import java.util.ArrayList;
@@ -13,8 +14,8 @@ import landfall.working.Step;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The steps of an answer, ready to be read: each formula as printed, then with the numbers put in. A symbol may be written
- * again, such as the angle of each dial target; a formula takes what was last written before it.
+ * The steps of an answer, ready to be read: each formula as printed, then with the numbers put in. A symbol may be
+ * written again, such as the angle of each dial target; a formula takes what was last written before it.
  */
 public final class WorkingView {
     private static final Pattern SYMBOL = Pattern.compile("[\\p{L}_][\\p{L}\\p{N}_']*");

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.app.folder;
 
 import java.io.IOException;
@@ -8,8 +9,8 @@ import java.util.Map;
 import java.util.function.Function;
 
 /**
- * Where a person's own data lie: {@code $LANDFALL_HOME}, else the folder that the system keeps for a user's data. Never the
- * folder of the program.
+ * Where a person's own data lie: {@code $LANDFALL_HOME}, else the folder that the system keeps for a user's data. Never
+ * the folder of the program.
  */
 public record DataFolder(Path path) {
     public static final String VARIABLE = "LANDFALL_HOME";
@@ -30,7 +31,8 @@ public record DataFolder(Path path) {
         }
         String kind = system.toLowerCase(Locale.ROOT);
         if (kind.contains("win")) {
-            return new DataFolder(or(at.apply("LOCALAPPDATA"), home.resolve("AppData/Local")).resolve("Landfall"));
+            return new DataFolder(
+                    or(at.apply("LOCALAPPDATA"), home.resolve("AppData/Local")).resolve("Landfall"));
         }
         if (kind.contains("mac")) {
             return new DataFolder(home.resolve("Library/Application Support/Landfall"));

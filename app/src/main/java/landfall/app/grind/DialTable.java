@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.app.grind;
 
 import java.util.ArrayList;
@@ -44,9 +45,7 @@ public record DialTable(List<String> places, List<Row> rows, String unit) {
                 Digits.shortAngle(angle),
                 places.stream().map(place -> readings.getOrDefault(place, "")).toList())));
         return new DialTable(
-                places.stream().map(place -> Words.of("page.place." + place)).toList(),
-                rows,
-                Unit.LENGTH.sign(units));
+                places.stream().map(place -> Words.of("page.place." + place)).toList(), rows, Unit.LENGTH.sign(units));
     }
 
     private static String text(Item.Group row, String key) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.app.grind;
 
 import java.util.List;
@@ -22,7 +23,13 @@ public record GivenTapAndFixture(
     static GivenTapAndFixture of(Form form, Map<String, String> typed, List<Finding> findings) {
         Cells cells = new Cells(form, typed, findings);
         List<Cell> tap = cells.of(
-                "thread", "flutes.count", "flutes.kind", "land.width", "chamfer.angle", "chamfer.pointDiameter", "wear");
+                "thread",
+                "flutes.count",
+                "flutes.kind",
+                "land.width",
+                "chamfer.angle",
+                "chamfer.pointDiameter",
+                "wear");
         List<Cell> fixture = cells.of(
                 "cam.lobes",
                 "cam.riseAngle",
@@ -41,6 +48,7 @@ public record GivenTapAndFixture(
 
     /** Whether something under the assumed fields is wrong and must be seen. */
     public boolean isAssumedWrong() {
-        return moreOfTap.stream().anyMatch(Cell::isWrong) || moreOfFixture.stream().anyMatch(Cell::isWrong);
+        return moreOfTap.stream().anyMatch(Cell::isWrong)
+                || moreOfFixture.stream().anyMatch(Cell::isWrong);
     }
 }

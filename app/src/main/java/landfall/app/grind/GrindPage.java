@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.app.grind;
 
 import io.javalin.http.Context;
@@ -73,7 +74,9 @@ public final class GrindPage {
     }
 
     private static Pictures pictures(Map<String, String> typed, Reply reply) {
-        return reply.answer() == null ? Pictures.NONE : Pictures.of(QUESTION, typed, reply.answer().units());
+        return reply.answer() == null
+                ? Pictures.NONE
+                : Pictures.of(QUESTION, typed, reply.answer().units());
     }
 
     /**
@@ -82,9 +85,10 @@ public final class GrindPage {
      */
     public void open(Context ctx) {
         Map<String, String> typed = new LinkedHashMap<>();
-        ctx.formParamMap().forEach((path, texts) -> texts.stream()
-                .filter(text -> !text.isBlank())
-                .forEach(text -> typed.putIfAbsent(path, text.strip())));
+        ctx.formParamMap()
+                .forEach((path, texts) -> texts.stream()
+                        .filter(text -> !text.isBlank())
+                        .forEach(text -> typed.putIfAbsent(path, text.strip())));
         List<Finding> findings = new ArrayList<>();
         for (UploadedFile file : ctx.uploadedFiles()) {
             if (file.size() > 0) {
@@ -106,9 +110,8 @@ public final class GrindPage {
     /** Nothing of the tap before stays behind when another one is opened. */
     private static void replace(Map<String, String> typed, Map<String, String> card) {
         for (Form form : List.of(TapCard.FORM, FixtureCard.FORM)) {
-            boolean isOfThisKind = form.fields().stream()
-                    .filter(Field::required)
-                    .anyMatch(field -> card.containsKey(field.path()));
+            boolean isOfThisKind =
+                    form.fields().stream().filter(Field::required).anyMatch(field -> card.containsKey(field.path()));
             if (isOfThisKind) {
                 form.paths().forEach(typed::remove);
             }
@@ -118,7 +121,8 @@ public final class GrindPage {
 
     private static Answer<Map<String, String>> card(UploadedFile file) {
         if (file.size() > GREATEST_CARD) {
-            return Answer.refused(new Finding("card", file.filename(), "is over 64 kB", "open a tap or a fixture card"));
+            return Answer.refused(
+                    new Finding("card", file.filename(), "is over 64 kB", "open a tap or a fixture card"));
         }
         try (InputStream in = file.content()) {
             return Flat.read(new String(in.readAllBytes(), StandardCharsets.UTF_8));

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.app.grind;
 
 import java.util.Map;
@@ -33,14 +34,17 @@ public final class GrindPaper {
     /** The sheet as PDF, for the paper named or the usual one. */
     public static Answer<byte[]> pdf(Map<String, String> typed, String paper) {
         try {
-            return QUESTION.answer(typed).then(document -> size(paper, document.units())
-                    .then(size -> QUESTION.setup(typed).map(setup -> pdf(setup, document, size))));
+            return QUESTION.answer(typed)
+                    .then(document -> size(paper, document.units())
+                            .then(size -> QUESTION.setup(typed).map(setup -> pdf(setup, document, size))));
         } catch (OutOfRange e) {
             return Answer.refused(e.finding());
         }
     }
 
     private static byte[] pdf(Worked<GrindSetup> setup, Document document, PaperSize size) {
-        return SetupSheet.pdf(setup.value(), new SheetOrder(document.units(), size, Build.running().words()));
+        return SetupSheet.pdf(
+                setup.value(),
+                new SheetOrder(document.units(), size, Build.running().words()));
     }
 }

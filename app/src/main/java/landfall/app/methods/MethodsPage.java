@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.app.methods;
 
 import io.javalin.http.Context;
@@ -21,7 +22,11 @@ public final class MethodsPage {
         shell.show(
                 ctx,
                 "methods",
-                Map.of("frame", new Frame(Place.METHODS.noun(), Place.METHODS), "notes", Notes.held().all()));
+                Map.of(
+                        "frame",
+                        new Frame(Place.METHODS.noun(), Place.METHODS),
+                        "notes",
+                        Notes.held().all()));
     }
 
     /** One note. */
@@ -36,7 +41,9 @@ public final class MethodsPage {
                 ctx,
                 "sources",
                 Map.of(
-                        "frame", new Frame(Words.of("page.sources.title"), Place.METHODS),
-                        "publications", Notes.held().publications()));
+                        "frame",
+                        new Frame(Words.of("page.sources.title"), Place.METHODS),
+                        "publications",
+                        Notes.held().publications()));
     }
 }

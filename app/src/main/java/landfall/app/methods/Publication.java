@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.app.methods;
 
 import java.util.ArrayList;
@@ -10,14 +11,15 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * One entry of the bibliography. Read from the part of BibTeX that the file uses: {@code @kind{key, name = {text}, ..}},
- * one field a line.
+ * One entry of the bibliography. Read from the part of BibTeX that the file uses: {@code @kind{key, name = {text},
+ * ..}}, one field a line.
  *
  * @param key as figures name it
  */
 public record Publication(String key, Map<String, String> fields) {
     private static final Pattern ENTRY = Pattern.compile("@\\w+\\{([^,\\s]+),(.*?)\\n\\}", Pattern.DOTALL);
-    private static final Pattern FIELD = Pattern.compile("(\\w+)\\s*=\\s*\\{(.*?)\\}\\s*,?\\s*(?=\\n|$)", Pattern.DOTALL);
+    private static final Pattern FIELD =
+            Pattern.compile("(\\w+)\\s*=\\s*\\{(.*?)\\}\\s*,?\\s*(?=\\n|$)", Pattern.DOTALL);
 
     static List<Publication> read(String bibliography) {
         List<Publication> all = new ArrayList<>();
@@ -53,7 +55,16 @@ public record Publication(String key, Map<String, String> fields) {
     /** Who published it and when, as far as it is recorded. */
     public String from() {
         List<String> parts = new ArrayList<>();
-        for (String name : List.of("author", "editor", "organization", "institution", "publisher", "journal", "number", "edition", "year")) {
+        for (String name : List.of(
+                "author",
+                "editor",
+                "organization",
+                "institution",
+                "publisher",
+                "journal",
+                "number",
+                "edition",
+                "year")) {
             if (!field(name).isEmpty()) {
                 parts.add(field(name));
             }

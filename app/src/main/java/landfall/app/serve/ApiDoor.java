@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.app.serve;
 
 import io.javalin.http.Context;
@@ -31,11 +32,13 @@ final class ApiDoor {
         Answer<Map<String, String>> query = Typed.of(ctx);
         String body = ctx.body();
         Answer<Map<String, String>> card = body.isBlank() ? Answer.of(Map.of()) : Flat.read(body);
-        answer(ctx, query.then(given -> card.map(fields -> {
-            Map<String, String> all = new LinkedHashMap<>(fields);
-            all.putAll(given);
-            return all;
-        })));
+        answer(
+                ctx,
+                query.then(given -> card.map(fields -> {
+                    Map<String, String> all = new LinkedHashMap<>(fields);
+                    all.putAll(given);
+                    return all;
+                })));
     }
 
     private static void answer(Context ctx, Answer<Map<String, String>> typed) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.app.serve;
 
 import io.javalin.config.RoutesConfig;
@@ -41,7 +42,9 @@ final class Guard {
     private static void refuseForeignNames(Context ctx, String address) {
         String host = ctx.host();
         String name = host == null ? "" : withoutPort(host).toLowerCase(Locale.ROOT);
-        boolean own = name.equals("localhost") || name.equals("[::1]") || name.equals(address)
+        boolean own = name.equals("localhost")
+                || name.equals("[::1]")
+                || name.equals(address)
                 || name.matches("127\\.\\d+\\.\\d+\\.\\d+");
         if (!own) {
             throw new ForbiddenResponse("this server answers only to the name of this machine");

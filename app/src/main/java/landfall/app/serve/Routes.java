@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.app.serve;
 
 import io.javalin.config.RoutesConfig;
@@ -27,7 +28,12 @@ final class Routes {
         page(
                 routes,
                 Place.GAUGE.path(),
-                new AskedPage(shell, new GaugeAsk(), Place.GAUGE, Place.GAUGE.path(), List.of("thread", "wire", "over", "pitch-diameter"))::show);
+                new AskedPage(
+                        shell,
+                        new GaugeAsk(),
+                        Place.GAUGE,
+                        Place.GAUGE.path(),
+                        List.of("thread", "wire", "over", "pitch-diameter"))::show);
         MethodsPage methods = new MethodsPage(shell);
         page(routes, Place.METHODS.path(), methods::list);
         page(routes, Place.METHODS.path() + "/sources", methods::sources);

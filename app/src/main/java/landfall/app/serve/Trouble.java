@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.app.serve;
 
 import io.javalin.config.RoutesConfig;
@@ -38,7 +39,9 @@ final class Trouble {
 
     private static void show(Context ctx, int status) {
         ctx.status(status);
-        String kind = Words.find("page.trouble." + status).isPresent() ? String.valueOf(status) : status < 500 ? "400" : "500";
+        String kind = Words.find("page.trouble." + status).isPresent()
+                ? String.valueOf(status)
+                : status < 500 ? "400" : "500";
         String says = Words.of("page.trouble." + kind);
         String mend = Words.of("page.trouble." + kind + ".mend");
         if (ctx.path().startsWith("/api/")) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.app.shell;
 
 import java.io.IOException;
@@ -11,8 +12,8 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /**
- * The few files that pages load: style, script and mark. Their address carries a digest of their content, so that a browser
- * may keep them for ever and yet never shows an old one.
+ * The few files that pages load: style, script and mark. Their address carries a digest of their content, so that a
+ * browser may keep them for ever and yet never shows an old one.
  */
 public final class Assets {
     /** One file as it is sent. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.app.shell;
 
 /** A page that exists, in the order in which the job goes round. The words on the page are the trade's nouns. */

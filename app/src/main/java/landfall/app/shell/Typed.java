@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.app.shell;
 
 import io.javalin.http.Context;
@@ -20,7 +21,11 @@ public final class Typed {
         Map<String, String> typed = new LinkedHashMap<>();
         List<Finding> findings = new ArrayList<>();
         ctx.queryParamMap().forEach((path, texts) -> {
-            List<String> said = texts.stream().map(String::strip).filter(text -> !text.isEmpty()).distinct().toList();
+            List<String> said = texts.stream()
+                    .map(String::strip)
+                    .filter(text -> !text.isEmpty())
+                    .distinct()
+                    .toList();
             if (said.size() > 1) {
                 findings.add(new Finding(path, String.join(", ", said), "is given more than once", "give one of them"));
             } else if (said.size() == 1) {
@@ -35,9 +40,10 @@ public final class Typed {
         if (typed.isEmpty()) {
             return path;
         }
-        return path + "?" + typed.entrySet().stream()
-                .map(entry -> encoded(entry.getKey()) + "=" + encoded(entry.getValue()))
-                .collect(Collectors.joining("&"));
+        return path + "?"
+                + typed.entrySet().stream()
+                        .map(entry -> encoded(entry.getKey()) + "=" + encoded(entry.getValue()))
+                        .collect(Collectors.joining("&"));
     }
 
     private static String encoded(String text) {

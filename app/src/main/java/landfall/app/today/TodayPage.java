@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package landfall.app.today;
 
 import io.javalin.http.Context;
@@ -11,7 +12,8 @@ import landfall.app.shell.Shell;
 /** {@code Today}: one box that takes a call-out, and the way to the grinder. */
 public final class TodayPage {
     /** Call-outs of an invented shop's drawings. */
-    private static final List<String> CALL_OUTS = List.of("1/4-20 UNC-2B", "M8x1.25-6H", "10-32 UNF-2B-LH", "M16xPh3P1.5-6g");
+    private static final List<String> CALL_OUTS =
+            List.of("1/4-20 UNC-2B", "M8x1.25-6H", "10-32 UNF-2B-LH", "M16xPh3P1.5-6g");
 
     private final Shell shell;
 
@@ -24,8 +26,11 @@ public final class TodayPage {
                 ctx,
                 "today",
                 Map.of(
-                        "frame", new Frame(Place.TODAY.noun(), Place.TODAY),
-                        "callOuts", CALL_OUTS,
-                        "examples", Examples.all()));
+                        "frame",
+                        new Frame(Place.TODAY.noun(), Place.TODAY),
+                        "callOuts",
+                        CALL_OUTS,
+                        "examples",
+                        Examples.all()));
     }
 }

@@ -78,9 +78,8 @@ final class Chromium implements AutoCloseable {
 
     /** Keeps a picture of the whole page for people to look at. */
     static void picture(Page page, String name) {
-        page.screenshot(new Page.ScreenshotOptions()
-                .setFullPage(true)
-                .setPath(Path.of("target/screenshots", name + ".png")));
+        page.screenshot(
+                new Page.ScreenshotOptions().setFullPage(true).setPath(Path.of("target/screenshots", name + ".png")));
     }
 
     @Override

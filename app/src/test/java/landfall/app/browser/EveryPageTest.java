@@ -15,7 +15,9 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
-/** What holds for every page: nothing for axe to find, no sideways scrolling on a phone, targets that a glove can hit. */
+/**
+ * What holds for every page: nothing for axe to find, no sideways scrolling on a phone, targets that a glove can hit.
+ */
 class EveryPageTest {
     private static Chromium chromium;
 
@@ -55,7 +57,9 @@ class EveryPageTest {
         visit(Chromium.DESKTOP, ColorScheme.LIGHT, found);
         visit(Chromium.PHONE, ColorScheme.DARK, found);
         assertThat(found).isEmpty();
-        assertThat(chromium.complaints()).filteredOn(said -> !said.contains("404")).isEmpty();
+        assertThat(chromium.complaints())
+                .filteredOn(said -> !said.contains("404"))
+                .isEmpty();
     }
 
     /** Each page once: a picture for people to look at, then all of it opened and given to axe. */
@@ -63,14 +67,17 @@ class EveryPageTest {
         Page page = chromium.page(width, scheme);
         pages().forEach((name, path) -> {
             page.navigate(chromium.address(path));
-            Object over = page.evaluate("() => document.documentElement.scrollWidth - document.documentElement.clientWidth");
+            Object over =
+                    page.evaluate("() => document.documentElement.scrollWidth - document.documentElement.clientWidth");
             if (((Number) over).intValue() > 0) {
                 found.put(name + " is wider than the window of " + width, List.of(String.valueOf(over)));
             }
             Chromium.picture(page, name + "-" + width + (scheme == ColorScheme.DARK ? "-dark" : ""));
             openEverything(page);
             List<String> violations = new AxeBuilder(page)
-                    .analyze().getViolations().stream().map(EveryPageTest::words).toList();
+                    .analyze().getViolations().stream()
+                            .map(EveryPageTest::words)
+                            .toList();
             if (!violations.isEmpty()) {
                 found.put(name + " " + width + " " + scheme, violations);
             }
@@ -84,8 +91,7 @@ class EveryPageTest {
         Map<String, Object> wrong = new LinkedHashMap<>();
         pages().forEach((name, path) -> {
             page.navigate(chromium.address(path));
-            List<?> small = (List<?>) page.evaluate(
-                    """
+            List<?> small = (List<?>) page.evaluate("""
                     () => [...document.querySelectorAll('a, button, input:not([type=file]):not([type=checkbox]), select, summary')]
                       .filter(e => e.checkVisibility() && !e.closest('.prose') && !e.matches('.skip'))
                       .filter(e => e.getBoundingClientRect().height < 43.5)
@@ -118,6 +124,9 @@ class EveryPageTest {
 
     private static String words(Rule violation) {
         return violation.getId() + ": " + violation.getHelp() + " "
-                + violation.getNodes().stream().limit(3).map(node -> node.getHtml()).toList();
+                + violation.getNodes().stream()
+                        .limit(3)
+                        .map(node -> node.getHtml())
+                        .toList();
     }
 }

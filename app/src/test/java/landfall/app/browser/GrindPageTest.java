@@ -50,9 +50,20 @@ class GrindPageTest {
         Page page = desk();
         page.navigate(chromium.address("/grind"));
         for (String path : List.of(
-                "thread", "flutes.count", "land.width", "chamfer.angle", "chamfer.pointDiameter", "cam.lobes",
-                "cam.riseAngle", "cam.returnAngle", "cam.axial.from", "cam.axial.to", "cam.radial.from", "cam.radial.to",
-                "wheel.diameter", "flutes.core")) {
+                "thread",
+                "flutes.count",
+                "land.width",
+                "chamfer.angle",
+                "chamfer.pointDiameter",
+                "cam.lobes",
+                "cam.riseAngle",
+                "cam.returnAngle",
+                "cam.axial.from",
+                "cam.axial.to",
+                "cam.radial.from",
+                "cam.radial.to",
+                "wheel.diameter",
+                "flutes.core")) {
             page.locator("[name='" + path + "']").fill(EXAMPLE.typed().get(path));
         }
         assertThat(figure(page, "setting.swivel")).hasText(Pattern.compile("9\\.00°"));
@@ -175,6 +186,7 @@ class GrindPageTest {
         page.keyboard().press("Enter");
         assertThat(figure(page, "relief.working")).hasText("4.00°");
         page.goBack();
-        assertThat(page.locator("[name='working-relief']")).hasValue(EXAMPLE.typed().getOrDefault("working-relief", ""));
+        assertThat(page.locator("[name='working-relief']"))
+                .hasValue(EXAMPLE.typed().getOrDefault("working-relief", ""));
     }
 }

@@ -40,7 +40,8 @@ class CommandsTest {
         Run run = Run.of("grnd");
         assertThat(run.exit()).isEqualTo(Exit.REFUSED);
         assertThat(run.out()).isEmpty();
-        assertThat(run.err()).startsWith("command: \"grnd\" is not a command of landfall. To mend: did you mean grind?");
+        assertThat(run.err())
+                .startsWith("command: \"grnd\" is not a command of landfall. To mend: did you mean grind?");
     }
 
     @Test
@@ -108,7 +109,9 @@ class CommandsTest {
         assertThat(JSON.readTree(lines.get(1)).has("refused")).isTrue();
         assertThat(JSON.readTree(lines.get(2)).get("callout").asText()).isEqualTo("1/4-20 UNC-2B");
         assertThat(Run.with("M8x1.25-6H\n", "thread", "-").exit()).isEqualTo(Exit.DONE);
-        assertThat(JSON.readTree(Run.with("M8x1.25-6H", "thread", "-", "--working").out()).has("working"))
+        assertThat(JSON.readTree(Run.with("M8x1.25-6H", "thread", "-", "--working")
+                                .out())
+                        .has("working"))
                 .isTrue();
     }
 
@@ -116,7 +119,8 @@ class CommandsTest {
     void anEndlessLineIsRefusedAndTheNextOneAnswered() throws Exception {
         Run run = Run.with("M".repeat(1_000_000) + "\nM8x1.25-6H\n", "thread", "-");
         List<String> lines = run.out().lines().toList();
-        assertThat(JSON.readTree(lines.get(0)).get("refused").get(0).get("why").asText()).isEqualTo("is over 64 kB long");
+        assertThat(JSON.readTree(lines.get(0)).get("refused").get(0).get("why").asText())
+                .isEqualTo("is over 64 kB long");
         assertThat(JSON.readTree(lines.get(1)).get("callout").asText()).isEqualTo("M8x1.25-6H");
     }
 
@@ -131,9 +135,17 @@ class CommandsTest {
 
     @Test
     void anOptionOverridesWhatACardSays() throws Exception {
-        JsonNode answer = JSON.readTree(
-                Run.of("grind", TAP, "--fixture", FIXTURE, "--working-relief", "4 deg", "--chamfer.angle", "8.5 deg", "--json")
-                        .out());
+        JsonNode answer = JSON.readTree(Run.of(
+                        "grind",
+                        TAP,
+                        "--fixture",
+                        FIXTURE,
+                        "--working-relief",
+                        "4 deg",
+                        "--chamfer.angle",
+                        "8.5 deg",
+                        "--json")
+                .out());
         assertThat(answer.at("/relief/working/value").asDouble()).isEqualTo(4);
         assertThat(answer.at("/setting/swivel/value").asDouble()).isEqualTo(8.5);
     }
@@ -145,7 +157,8 @@ class CommandsTest {
         Run none = Run.of(append(grind, "nonsuch"));
         assertThat(cast.exit()).as(cast.out()).isEqualTo(Exit.DONE);
         assertThat(JSON.readTree(none.out()).at("/refused/0/field").asText()).isEqualTo("cuts");
-        assertThat(Run.of(append(grind, "4140 annealed", "--tap-material", "carbide")).exit())
+        assertThat(Run.of(append(grind, "4140 annealed", "--tap-material", "carbide"))
+                        .exit())
                 .isEqualTo(Exit.REFUSED);
     }
 
@@ -160,8 +173,10 @@ class CommandsTest {
         Path latin = Files.write(folder.resolve("latin.json"), new byte[] {'{', '"', (byte) 0xE9});
         assertThat(Run.of("grind", "nowhere.json", "--fixture", FIXTURE).err())
                 .startsWith("CARD: \"nowhere.json\" is not there. To mend:");
-        assertThat(Run.of("grind", folder.toString(), "--fixture", FIXTURE).err()).contains("is a folder");
-        assertThat(Run.of("grind", latin.toString(), "--fixture", FIXTURE).err()).contains("is not text in UTF-8");
+        assertThat(Run.of("grind", folder.toString(), "--fixture", FIXTURE).err())
+                .contains("is a folder");
+        assertThat(Run.of("grind", latin.toString(), "--fixture", FIXTURE).err())
+                .contains("is not text in UTF-8");
         Run run = Run.of("grind", broken.toString(), "--fixture", FIXTURE);
         assertThat(run.exit()).isEqualTo(Exit.REFUSED);
         assertThat(run.err()).contains("is not JSON");
@@ -186,7 +201,11 @@ class CommandsTest {
 
     @Test
     void aClockBeforeTheProgramWasMadeIsFound() {
-        assertThat(CheckCommand.clock(java.time.Instant.parse("1999-12-31T00:00:00Z")).good()).isFalse();
-        assertThat(CheckCommand.clock(java.time.Instant.parse("2026-11-26T00:00:00Z")).good()).isTrue();
+        assertThat(CheckCommand.clock(java.time.Instant.parse("1999-12-31T00:00:00Z"))
+                        .good())
+                .isFalse();
+        assertThat(CheckCommand.clock(java.time.Instant.parse("2026-11-26T00:00:00Z"))
+                        .good())
+                .isTrue();
     }
 }

@@ -18,7 +18,9 @@ record Run(Exit exit, String out, String err) {
         var out = new ByteArrayOutputStream();
         var err = new ByteArrayOutputStream();
         Terminal terminal = new Terminal(
-                in, new PrintStream(out, false, StandardCharsets.UTF_8), new PrintStream(err, true, StandardCharsets.UTF_8));
+                in,
+                new PrintStream(out, false, StandardCharsets.UTF_8),
+                new PrintStream(err, true, StandardCharsets.UTF_8));
         Exit exit = new Commands().run(List.of(words), terminal);
         terminal.out().flush();
         return new Run(exit, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));

@@ -27,7 +27,9 @@ class WorkingViewTest {
 
     @Test
     void theInputsOfAFormulaFollowIt() {
-        assertThat(new WorkingView(STEPS).of(ANGLE, 2.3477)).extracting(StepView::symbol).containsExactly("lam", "L", "x");
+        assertThat(new WorkingView(STEPS).of(ANGLE, 2.3477))
+                .extracting(StepView::symbol)
+                .containsExactly("lam", "L", "x");
     }
 
     @Test
@@ -38,8 +40,7 @@ class WorkingViewTest {
     @Test
     void aFormulaTakesWhatWasLastWrittenBeforeIt() {
         Rule twice = new Rule("y", "2 * L", "mm", Source.of("derived", ""), Trust.DERIVED, "twice the lead");
-        var view = new WorkingView(
-                List.of(new Step(L, 1), new Step(twice, 2), new Step(L, 3), new Step(twice, 6)));
+        var view = new WorkingView(List.of(new Step(L, 1), new Step(twice, 2), new Step(L, 3), new Step(twice, 6)));
         assertThat(view.of(twice, 2).get(0).numbers()).isEqualTo("2 * 1");
         assertThat(view.of(twice, 6).get(0).numbers()).isEqualTo("2 * 3");
         assertThat(view.all()).extracting(StepView::result).containsExactly("1 mm", "2 mm", "3 mm", "6 mm");

@@ -39,10 +39,14 @@ class OneJarIT {
 
     private ProcessBuilder process(String... words) {
         List<String> command = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin/java").toString(), "-XX:+UseSerialGC", "-jar", JAR.toString()));
+                Path.of(System.getProperty("java.home"), "bin/java").toString(),
+                "-XX:+UseSerialGC",
+                "-jar",
+                JAR.toString()));
         command.addAll(List.of(words));
         ProcessBuilder builder = new ProcessBuilder(command).directory(folder.toFile());
-        builder.environment().putAll(Map.of("LANDFALL_HOME", folder.resolve("home").toString(), "LC_ALL", "C"));
+        builder.environment()
+                .putAll(Map.of("LANDFALL_HOME", folder.resolve("home").toString(), "LC_ALL", "C"));
         return builder;
     }
 
@@ -75,7 +79,9 @@ class OneJarIT {
 
     @Test
     void aBatchAnswersWhileItsInputIsStillOpen() throws Exception {
-        Process process = process("thread", "-").redirectError(ProcessBuilder.Redirect.DISCARD).start();
+        Process process = process("thread", "-")
+                .redirectError(ProcessBuilder.Redirect.DISCARD)
+                .start();
         try (var in = process.outputWriter(StandardCharsets.UTF_8);
                 var out = process.inputReader(StandardCharsets.UTF_8)) {
             in.write("M8x1.25-6H\n");
@@ -103,7 +109,8 @@ class OneJarIT {
         assertThat(ended.code()).isZero();
         assertThat(ended.text()).startsWith("{").endsWith("}\n");
         assertThat(ended.err()).isEqualTo("The set-up sheet is in setup.pdf\n");
-        assertThat(Files.readAllBytes(folder.resolve("setup.pdf"))).startsWith("%PDF-".getBytes(StandardCharsets.US_ASCII));
+        assertThat(Files.readAllBytes(folder.resolve("setup.pdf")))
+                .startsWith("%PDF-".getBytes(StandardCharsets.US_ASCII));
     }
 
     @Test
@@ -112,7 +119,9 @@ class OneJarIT {
         assertThat(ended.err()).isEmpty();
         assertThat(ended.code()).isZero();
         assertThat(ended.text()).contains("What to look at").contains("Next:");
-        assertThat(ended.text().lines()).filteredOn(line -> line.length() > 80 && !line.contains(folder.toString())).isEmpty();
+        assertThat(ended.text().lines())
+                .filteredOn(line -> line.length() > 80 && !line.contains(folder.toString()))
+                .isEmpty();
         for (String file : List.of("tap.json", "fixture.json", "setup.txt", "setup.pdf")) {
             assertThat(folder.resolve("home/demo").resolve(file)).isNotEmptyFile();
         }
@@ -120,17 +129,21 @@ class OneJarIT {
 
     @Test
     void theServerShowsItsPagesFromTheJar() throws Exception {
-        Process process = process("serve", "--port", "0").redirectError(ProcessBuilder.Redirect.INHERIT).start();
-        try (BufferedReader out = new BufferedReader(
-                new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8))) {
+        Process process = process("serve", "--port", "0")
+                .redirectError(ProcessBuilder.Redirect.INHERIT)
+                .start();
+        try (BufferedReader out =
+                new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8))) {
             Matcher address = Pattern.compile("http://127\\.0\\.0\\.1:\\d+").matcher(out.readLine());
             assertThat(address.find()).isTrue();
             String example = Examples.all().get(0).address();
             String pdf = example.replaceFirst("/grind", "/grind.pdf");
-            for (String path : List.of("/", "/thread?thread=M8x1.25-6H", example, "/methods", "/methods/sources", pdf)) {
+            for (String path :
+                    List.of("/", "/thread?thread=M8x1.25-6H", example, "/methods", "/methods/sources", pdf)) {
                 HttpResponse<String> reply = HttpClient.newHttpClient()
                         .send(
-                                HttpRequest.newBuilder(URI.create(address.group() + path)).build(),
+                                HttpRequest.newBuilder(URI.create(address.group() + path))
+                                        .build(),
                                 HttpResponse.BodyHandlers.ofString());
                 assertThat(reply.statusCode()).as(path).isEqualTo(200);
             }

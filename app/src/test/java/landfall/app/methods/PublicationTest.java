@@ -29,6 +29,8 @@ class PublicationTest {
 
     @Test
     void everyPublicationOfTheProgramHasATitle() {
-        assertThat(Notes.held().publications()).isNotEmpty().allMatch(publication -> !publication.title().isBlank());
+        assertThat(Notes.held().publications())
+                .isNotEmpty()
+                .allMatch(publication -> !publication.title().isBlank());
     }
 }

@@ -119,7 +119,8 @@ class WebServerTest {
     @Test
     void brokenJsonAndUnknownQuestionsAreRefusedInJson() throws Exception {
         assertThat(post("/api/thread", "{\"thread\":").statusCode()).isEqualTo(400);
-        assertThat(JSON.readTree(post("/api/thread", "[1]").body()).has("refused")).isTrue();
+        assertThat(JSON.readTree(post("/api/thread", "[1]").body()).has("refused"))
+                .isTrue();
         var unknown = get("/api/thred");
         assertThat(unknown.statusCode()).isEqualTo(404);
         assertThat(unknown.body()).contains("did you mean thread?");
@@ -148,7 +149,8 @@ class WebServerTest {
 
     @Test
     void anotherNameForThisMachineIsRefused() throws Exception {
-        assertThat(raw("GET / HTTP/1.1\r\nHost: evil.example\r\nConnection: close\r\n\r\n")).startsWith("HTTP/1.1 403");
+        assertThat(raw("GET / HTTP/1.1\r\nHost: evil.example\r\nConnection: close\r\n\r\n"))
+                .startsWith("HTTP/1.1 403");
         assertThat(raw("GET / HTTP/1.1\r\nHost: localhost:" + server.port() + "\r\nConnection: close\r\n\r\n"))
                 .startsWith("HTTP/1.1 200");
     }
