@@ -56,7 +56,7 @@ final class Notes {
         try {
             URI uri = bibliography.toURI();
             if (!uri.getScheme().equals("jar")) {
-                return in(Path.of(uri).getParent());
+                return in(Path.of(uri).resolveSibling("."));
             }
             try (FileSystem jar = FileSystems.newFileSystem(uri, Map.of())) {
                 return in(jar.getPath(FOLDER));
