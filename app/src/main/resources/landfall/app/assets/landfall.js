@@ -59,7 +59,7 @@
     let last = addressOf(form);
     // The first change after a field was left makes an entry in the history; more typing in it replaces that entry.
     let left = true;
-    const ask = async () => {
+    const ask = async (remembered = true) => {
       const address = addressOf(form);
       if (address === last) return;
       last = address;
@@ -70,7 +70,7 @@
         put(answer, await reply.text());
         status.classList.add('out-of-sight');
         showFindings(form, answer);
-        history[left ? 'pushState' : 'replaceState'](null, '', address);
+        if (remembered) history[left ? 'pushState' : 'replaceState'](null, '', address);
         left = false;
         document.querySelectorAll('[data-follows]').forEach(a => { a.href = a.dataset.follows + new URL(address, location).search; });
         status.textContent = answer.querySelector('[data-status]')?.dataset.status || '';
@@ -87,7 +87,7 @@
     };
     form.addEventListener('input', () => {
       clearTimeout(timer);
-      timer = setTimeout(ask, 150);
+      timer = setTimeout(() => ask(), 150);
     });
     form.addEventListener('change', now);
     form.addEventListener('submit', e => {
@@ -95,7 +95,13 @@
       e.preventDefault();
       now();
     });
-    addEventListener('popstate', () => location.reload());
+    addEventListener('popstate', async () => {
+      const given = new URLSearchParams(location.search);
+      form.querySelectorAll('.cell input, .cell select').forEach(field => { field.value = given.get(field.name) || ''; });
+      clearTimeout(timer);
+      await ask(false);
+      left = true;
+    });
   };
 
   document.querySelectorAll('form[data-live]').forEach(live);

@@ -62,8 +62,7 @@ class GrindPageTest {
                 "cam.axial.to",
                 "cam.radial.from",
                 "cam.radial.to",
-                "wheel.diameter",
-                "flutes.core")) {
+                "wheel.diameter")) {
             page.locator("[name='" + path + "']").fill(EXAMPLE.typed().get(path));
         }
         assertThat(figure(page, "setting.swivel")).hasText(Pattern.compile("9\\.00°"));
