@@ -21,6 +21,8 @@ import landfall.grind.GrindWish;
 import landfall.quantity.Angle;
 import landfall.quantity.Length;
 import landfall.quantity.UnitSystem;
+import landfall.regrind.LifeWish;
+import landfall.regrind.SharpeningsLeft;
 import landfall.tap.Tap;
 import landfall.tap.Wear;
 import landfall.thread.callout.CallOuts;
@@ -30,7 +32,7 @@ import landfall.working.Worked;
 public final class GrindAsk implements Question {
     private static final Kind<Length> CHIP_DEPTH = Quantities.length(0, 20);
     private static final Field<Angle> WORKING = Field.optional("working-relief", Quantities.angle(0, 45), "6 deg");
-    private static final Field<Wear> WEAR = Field.optional("wear", WearKind.WEAR, "due");
+    static final Field<Wear> WEAR = Field.optional("wear", WearKind.WEAR, "due");
     private static final Field<Length> CHIP = Field.optional("chip", CHIP_DEPTH, "0.3 mm");
     private static final Field<Angle> FOUND = Field.optional("found-relief", Quantities.angle(-10, 45), "5 deg");
 
@@ -56,15 +58,15 @@ public final class GrindAsk implements Question {
 
     @Override
     public Answer<Document> answer(Map<String, String> typed) {
-        return judge(typed)
-                .then(entries -> setup(entries)
-                        .map(worked -> GrindDocument.of(
-                                worked,
-                                entries.get(ThreadAsk.UNITS)
-                                        .orElse(entries.need(TapFields.THREAD)
-                                                .thread()
-                                                .family()
-                                                .system()))));
+        return judge(typed).then(entries -> setup(entries).map(worked -> document(worked, entries)));
+    }
+
+    private static Document document(Worked<GrindSetup> worked, Entries entries) {
+        UnitSystem units = entries.get(ThreadAsk.UNITS)
+                .orElse(entries.need(TapFields.THREAD).thread().family().system());
+        LifeWish wish = new LifeWish(entries.get(WEAR).orElse(Wear.DUE), null, null);
+        Answer<Worked<SharpeningsLeft>> left = SharpeningsLeft.of(worked.value().tap(), wish);
+        return GrindDocument.of(worked, left.map(Worked::value), units);
     }
 
     /** The engine's set-up with its working, for paper. */

@@ -6,6 +6,7 @@ import java.util.List;
 import landfall.cards.answer.Document;
 import landfall.cards.answer.Item;
 import landfall.cards.answer.Unit;
+import landfall.fault.Answer;
 import landfall.fault.Caution;
 import landfall.grind.ChamferShape;
 import landfall.grind.Gap;
@@ -16,6 +17,7 @@ import landfall.grind.ReliefAlong;
 import landfall.grind.Setting;
 import landfall.grind.Stock;
 import landfall.quantity.UnitSystem;
+import landfall.regrind.SharpeningsLeft;
 import landfall.working.Rule;
 import landfall.working.Source;
 import landfall.working.Step;
@@ -43,7 +45,7 @@ final class GrindDocument {
         this.units = units;
     }
 
-    static Document of(Worked<GrindSetup> worked, UnitSystem units) {
+    static Document of(Worked<GrindSetup> worked, Answer<SharpeningsLeft> left, UnitSystem units) {
         GrindSetup setup = worked.value();
         List<Step> steps = new ArrayList<>(worked.steps());
         steps.add(new Step(
@@ -54,10 +56,11 @@ final class GrindDocument {
         cautions.addAll(setup.cautions());
         String subject = setup.tap().callOut().normal() + ", " + setup.fixture().name();
         GrindDocument document = new GrindDocument(setup, new Behind(steps), units);
-        return new Document("grind", subject, units, document.items(), steps, cautions);
+        List<Item> items = document.items(left);
+        return new Document("grind", subject, units, items, steps, cautions);
     }
 
-    private List<Item> items() {
+    private List<Item> items(Answer<SharpeningsLeft> left) {
         List<Item> items = new ArrayList<>();
         items.add(new Item.Text("callout", setup.tap().callOut().normal()));
         items.add(new Item.Text("hand", setup.tap().thread().hand().word()));
@@ -77,6 +80,7 @@ final class GrindDocument {
         items.add(lists.places());
         items.add(lists.passes());
         items.add(lists.wheel());
+        items.add(lists.life(left));
         items.add(lists.procedure());
         return items;
     }

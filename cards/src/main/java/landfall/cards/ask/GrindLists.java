@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import landfall.cards.answer.Item;
 import landfall.cards.answer.Unit;
+import landfall.fault.Answer;
 import landfall.grind.DialTarget;
 import landfall.grind.GrindSetup;
 import landfall.grind.Passes;
@@ -15,6 +16,8 @@ import landfall.grind.WheelMarking;
 import landfall.quantity.Angle;
 import landfall.quantity.Length;
 import landfall.quantity.UnitSystem;
+import landfall.regrind.LifeLimit;
+import landfall.regrind.SharpeningsLeft;
 import org.jspecify.annotations.Nullable;
 
 /** The lists of a regrind set-up: dial targets, places, passes, the wheel, the procedure. */
@@ -98,6 +101,30 @@ final class GrindLists {
                     behind.figure("speed", setup.work().wheel().surface().mPerS(), Unit.WHEEL_SPEED, "v_w")));
         }
         return new Item.Rows("wheel", rows);
+    }
+
+    /**
+     * Sharpenings left, roughly: by chamfer and by face alone. The question {@code life} shows how they are counted.
+     */
+    Item life(Answer<SharpeningsLeft> answer) {
+        List<Item.Group> rows = new ArrayList<>();
+        if (answer instanceof Answer.Of<SharpeningsLeft> left) {
+            rows.add(left(
+                    "chamfer",
+                    left.value().chamfer().count(),
+                    left.value().chamfer().limit()));
+            if (left.value().face() != null) {
+                rows.add(left(
+                        "face", left.value().face().count(), left.value().face().limit()));
+            }
+        }
+        return new Item.Rows("life", rows);
+    }
+
+    private static Item.Group left(String by, @Nullable Integer count, @Nullable LifeLimit limit) {
+        List<Item> items = new ArrayList<>(List.of(new Item.Text("by", by)));
+        items.addAll(LifeAsk.count(count, limit));
+        return new Item.Group("way", items);
     }
 
     /** The procedure with the targets put into its sentences. */

@@ -13,7 +13,7 @@ public final class Samples {
     private Samples() {}
 
     public static List<Question> questions() {
-        return List.of(new ThreadAsk(), new GrindAsk(), new GaugeAsk());
+        return List.of(new ThreadAsk(), new GrindAsk(), new GaugeAsk(), new LifeAsk());
     }
 
     public static List<Document> documents() {
@@ -29,6 +29,7 @@ public final class Samples {
                 .answer(Cards.typed("tap-half-13-worn.json", "fixture-four-lobes.json"))
                 .orThrow());
         all.addAll(gauges());
+        all.add(new LifeAsk().answer(Cards.typed("tap-half-13-worn.json")).orThrow());
         return all;
     }
 

@@ -1,0 +1,104 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.cards.ask;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import landfall.cards.answer.Document;
+import landfall.cards.answer.Item;
+import landfall.cards.card.TapCard;
+import landfall.cards.form.Entries;
+import landfall.cards.form.Field;
+import landfall.cards.form.Form;
+import landfall.cards.form.Kinds;
+import landfall.cards.form.Quantities;
+import landfall.fault.Answer;
+import landfall.quantity.Length;
+import landfall.quantity.UnitSystem;
+import landfall.regrind.LifeLimit;
+import landfall.regrind.LifeWish;
+import landfall.regrind.SharpeningsLeft;
+import landfall.tap.Wear;
+import landfall.working.Worked;
+import org.jspecify.annotations.Nullable;
+
+/** {@code life}: how many sharpenings are left in a tap, and what ends them. */
+public final class LifeAsk implements Question {
+    private static final Field<Length> REACH = Field.optional("reach", Quantities.length(0.1, 500), "12 mm");
+    private static final Field<Integer> CAP = Field.optional("cap", Kinds.count(0, 1000), "8");
+    private static final Form FORM = TapCard.FORM
+            .and(Form.of("life", GrindAsk.WEAR, REACH, CAP, ThreadAsk.UNITS))
+            .called("life");
+
+    @Override
+    public String noun() {
+        return "life";
+    }
+
+    @Override
+    public Form form() {
+        return FORM;
+    }
+
+    @Override
+    public List<Given> given() {
+        return List.of(new Given.Card("CARD"));
+    }
+
+    @Override
+    public Answer<Document> answer(Map<String, String> typed) {
+        return FORM.judge(typed, GrindAsk.bare(typed))
+                .then(entries -> left(entries).map(worked -> document(worked, entries)));
+    }
+
+    /** The engine's record with its working, for paper. */
+    public Answer<Worked<SharpeningsLeft>> left(Map<String, String> typed) {
+        return FORM.judge(typed, GrindAsk.bare(typed)).then(LifeAsk::left);
+    }
+
+    private static Answer<Worked<SharpeningsLeft>> left(Entries entries) {
+        LifeWish wish = new LifeWish(
+                entries.get(GrindAsk.WEAR).orElse(Wear.DUE),
+                entries.get(REACH).orElse(null),
+                entries.get(CAP).orElse(null));
+        return TapCard.tap(entries).then(tap -> SharpeningsLeft.of(tap, wish));
+    }
+
+    private static Document document(Worked<SharpeningsLeft> worked, Entries entries) {
+        SharpeningsLeft left = worked.value();
+        UnitSystem units =
+                entries.get(ThreadAsk.UNITS).orElse(left.tap().thread().family().system());
+        List<Item> items = items(left, new Behind(worked.steps()));
+        return new Document("life", left.tap().callOut().normal(), units, items, worked.steps(), left.cautions());
+    }
+
+    private static List<Item> items(SharpeningsLeft left, Behind behind) {
+        List<Item> items = new ArrayList<>();
+        items.add(new Item.Text("callout", left.tap().callOut().normal()));
+        List<Item> chamfer = new ArrayList<>();
+        chamfer.add(behind.figure("stock", left.chamfer().stock(), "s"));
+        chamfer.add(behind.figure("allowance", left.chamfer().allowance(), "s_0"));
+        chamfer.addAll(count(left.chamfer().count(), left.chamfer().limit()));
+        items.add(new Item.Group("chamfer", chamfer));
+        if (left.face() != null) {
+            List<Item> face = new ArrayList<>();
+            face.add(behind.figure("angle", left.face().angle(), "d_f"));
+            face.addAll(count(left.face().count(), left.face().limit()));
+            items.add(new Item.Group("face", face));
+        }
+        if (left.line() != null) {
+            items.add(Item.Group.of(
+                    "plan",
+                    new Item.Count("chamfers", left.line().chamfers()),
+                    new Item.Count("faces", left.line().faces())));
+        }
+        return items;
+    }
+
+    /** A count and what ends it; nothing where nothing known does. */
+    static List<Item> count(@Nullable Integer count, @Nullable LifeLimit limit) {
+        return count == null || limit == null
+                ? List.of()
+                : List.of(new Item.Count("count", count), new Item.Text("limit", limit.code()));
+    }
+}

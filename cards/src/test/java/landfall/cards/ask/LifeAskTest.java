@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.cards.ask;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import landfall.cards.Cards;
+import landfall.cards.answer.Document;
+import landfall.cards.answer.JsonAnswer;
+import landfall.fault.Answer;
+import landfall.fault.Caution;
+import landfall.fault.Finding;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+@DisplayName("life: sharpenings left")
+class LifeAskTest {
+    private static Answer<Document> answer(String card, String... more) {
+        Map<String, String> typed = new LinkedHashMap<>(Cards.typed(card));
+        for (int i = 0; i < more.length; i += 2) {
+            typed.put(more[i], more[i + 1]);
+        }
+        return new LifeAsk().answer(typed);
+    }
+
+    /** By hand: stock of the grind set-up and 0.05 mm allowance into 11 mm of thread; face w/(1 - tan a tan g)/R. */
+    @Test
+    void theContractsCardAnswersUnderItsKeys() {
+        Document document = answer("tap-m8.json").orThrow();
+        Walk.through(document);
+        double stock = document.figures().stream()
+                .filter(shown -> shown.path().equals("life.chamfer.stock"))
+                .findFirst()
+                .orElseThrow()
+                .point()
+                .value();
+        int byLength = (int) Math.floor(11 / (stock + 0.05) + 1e-9);
+        int byPitch = (int) Math.floor((7.226 - 7.210) / (0.001 * (stock + 0.05)) + 1e-9);
+        assertThat(JsonAnswer.line(document, false))
+                .contains("\"allowance\":{\"value\":0.05,\"unit\":\"mm\",\"step\":\"s_0\"},\"count\":"
+                        + Math.min(byLength, byPitch) + ",\"limit\":\""
+                        + (byLength <= byPitch ? "threadLength" : "pitchDiameter") + "\"}")
+                .contains("\"face\":{\"angle\":{\"value\":")
+                .contains("\"limit\":\"landAngle\"");
+    }
+
+    @Test
+    void everyFigureHasItsStep() {
+        Walk.through(answer("tap-half-13-worn.json").orThrow());
+        Walk.through(
+                answer("tap-m10-left-hand.json", "wear", "spent", "cap", "4").orThrow());
+        Walk.through(answer("tap-m8.json", "flutes.kind", "spiral-point", "reach", "14 mm")
+                .orThrow());
+    }
+
+    @Test
+    void aCapEndsItSooner() {
+        assertThat(JsonAnswer.line(answer("tap-m8.json", "cap", "2").orThrow(), false))
+                .contains("\"count\":2,\"limit\":\"cap\"");
+    }
+
+    @Test
+    void whatIsNotToldIsSaid() {
+        Document document = answer("tap-m8.json", "flutes.kind", "spiral-right", "flutes.helix", "15 deg")
+                .orThrow();
+        assertThat(document.cautions()).extracting(Caution::code).contains("faceNotGround");
+        assertThat(JsonAnswer.line(document, false)).doesNotContain("\"face\"");
+    }
+
+    @Test
+    void aFormingTapIsRefused() {
+        assertThat(answer("tap-m8.json", "flutes.kind", "forming").findings())
+                .extracting(Finding::sentence)
+                .containsExactly("flutes.kind: \"forming\" has no cutting edge to sharpen. "
+                        + "To mend: replace a worn forming tap.");
+    }
+}
