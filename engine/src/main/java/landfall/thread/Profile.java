@@ -22,6 +22,10 @@ public record Profile(
     public static final Profile ISO_60 =
             new Profile("60 deg", Angle.ofDeg(60), 3 * H_OVER_P / 8, 5 * H_OVER_P / 8, 1.0 / 8, 1.0 / 4);
 
+    /** MJ and UNJ: as {@link #ISO_60}, with the internal thread cut off 5/16 H from the sharp root. */
+    public static final Profile J_60 =
+            new Profile("60 deg J", Angle.ofDeg(60), 3 * H_OVER_P / 8, 9 * H_OVER_P / 16, 1.0 / 8, 5.0 / 16);
+
     public Angle flankAngle() {
         return includedAngle.times(0.5);
     }

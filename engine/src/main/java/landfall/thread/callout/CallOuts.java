@@ -1,19 +1,27 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.thread.callout;
 
+import java.util.Optional;
 import landfall.fault.Answer;
 import landfall.fault.OutOfRange;
 import landfall.thread.CallOut;
+import landfall.thread.insert.InsertReader;
 import landfall.thread.metric.MetricReader;
+import landfall.thread.pipe.PipeReader;
+import landfall.thread.power.AcmeReader;
+import landfall.thread.power.TrapezoidalReader;
 import landfall.thread.scan.Cursor;
 import landfall.thread.scan.InchHead;
 import landfall.thread.scan.Misread;
 import landfall.thread.scan.Numerals;
 import landfall.thread.unified.UnifiedReader;
+import landfall.thread.whitworth.WhitworthReader;
 
 /** Reads a call-out of any family, as people type it. */
 public final class CallOuts {
     private static final int LONGEST = 200;
+    private static final String BSP_MEND =
+            "write G for the parallel thread (BSPP), R, Rc or Rp for the sealing one (BSPT)";
 
     private CallOuts() {}
 
@@ -35,19 +43,79 @@ public final class CallOuts {
 
     private static CallOut read(Cursor c) {
         char first = c.peek();
-        if (first == 'M' && !Cursor.isLetter(c.peek(1))) {
+        if (first == '#' || Numerals.begins(c) || c.startsWith("NO.") || c.startsWith("NO ")) {
+            return inch(c);
+        }
+        if (first == 'M' && (!Cursor.isLetter(c.peek(1)) || c.peek(1) == 'J')) {
             c.skip();
             return MetricReader.read(c);
         }
-        if (first == '#' || first == 'N' || Numerals.begins(c)) {
-            return inch(c);
+        return named(c);
+    }
+
+    /** The name stands first: {@code G 1/2}, {@code Tr40x7}, {@code STI M6x1}, {@code NPT 1/2}. */
+    private static CallOut named(Cursor c) {
+        if (c.takeWord("STI") || c.takeWord("EG")) {
+            return InsertReader.read(c);
         }
-        throw c.expected("a thread: M and a diameter, or an inch size and threads per inch");
+        if (c.startsWith("TR") && !Cursor.isLetter(c.peek(2))) {
+            c.skip();
+            c.skip();
+            return TrapezoidalReader.read(c);
+        }
+        if (c.takeWord("G")) {
+            return PipeReader.parallel(c);
+        }
+        if (c.peek() == 'R' && (!Cursor.isLetter(c.peek(1)) || c.startsWith("RC") || c.startsWith("RP"))) {
+            c.skip();
+            return PipeReader.sealing(c);
+        }
+        return family(c, Optional.empty())
+                .orElseThrow(() -> c.expected("a thread, as in M8, 1/4-20 UNC, 1/2-14 NPT, G 1/2, Tr40x7, STI M6x1"));
     }
 
     private static CallOut inch(Cursor c) {
+        int start = c.at();
         InchHead head = InchHead.read(c);
         c.separators();
-        return UnifiedReader.read(c, head);
+        if (c.takeWord("STI")) {
+            c.separators();
+            return InsertReader.of(c, start, UnifiedReader.read(c, head));
+        }
+        return family(c, Optional.of(head)).orElseGet(() -> UnifiedReader.read(c, head));
+    }
+
+    /** The families that are named by a word of their own, after the size or before it. */
+    private static Optional<CallOut> family(Cursor c, Optional<InchHead> head) {
+        if (c.takeWord("NPTF")) {
+            return Optional.of(PipeReader.american(c, head, true));
+        }
+        if (c.takeWord("NPT")) {
+            return Optional.of(PipeReader.american(c, head, false));
+        }
+        for (String name : new String[] {"BSW", "BSF", "WHIT"}) {
+            if (c.takeWord(name)) {
+                return Optional.of(WhitworthReader.whitworth(c, head, name));
+            }
+        }
+        if (c.takeWord("BA")) {
+            return Optional.of(WhitworthReader.ba(c, head));
+        }
+        if (c.startsWith("BSP")) {
+            throw c.refuse(c.at(), "has BSP at character " + (c.at() + 1) + ", which names two threads", BSP_MEND);
+        }
+        return head.flatMap(size -> acme(c, size));
+    }
+
+    private static Optional<CallOut> acme(Cursor c, InchHead head) {
+        if (c.takeWord("ACME")) {
+            return Optional.of(AcmeReader.read(c, head, false));
+        }
+        if (!c.takeWord("STUB")) {
+            return Optional.empty();
+        }
+        c.separators();
+        c.takeWord("ACME");
+        return Optional.of(AcmeReader.read(c, head, true));
     }
 }

@@ -6,8 +6,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import landfall.thread.metric.MetricSize;
+import landfall.thread.pipe.PipeReader;
+import landfall.thread.power.AcmeReader;
+import landfall.thread.power.TrapezoidalReader;
 import landfall.thread.scan.Misread;
 import landfall.thread.unified.UnifiedPairs;
+import landfall.thread.whitworth.WhitworthReader;
 
 /** The standard call-outs nearest to a text that is none: fewest letters to put in, change or strike out. */
 final class Nearest {
@@ -36,6 +40,12 @@ final class Nearest {
         all.add("1/4-20 UNC-2B");
         MetricSize.standard().forEach(size -> all.add(size.label()));
         all.addAll(UnifiedPairs.callOuts());
+        all.addAll(PipeReader.callOuts());
+        all.addAll(WhitworthReader.callOuts());
+        all.addAll(AcmeReader.callOuts());
+        all.addAll(TrapezoidalReader.callOuts());
+        all.add("STI M6x1-5H");
+        all.add("STI 1/4-20 UNC-2B");
         return List.copyOf(all);
     }
 

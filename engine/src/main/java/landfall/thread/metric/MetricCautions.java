@@ -30,6 +30,13 @@ final class MetricCautions {
         for (Side side : Side.values()) {
             callOut.zone(side).ifPresent(zone -> zone(size, zone, cautions));
         }
+        if (callOut.form().isJ()) {
+            cautions.add(new Caution(
+                    "mixing",
+                    "An ordinary M tap cuts an MJ hole; only the drilled hole is larger. An MJ screw may foul an M nut whose "
+                            + "minor diameter is near its least.",
+                    callOut.normal()));
+        }
         if (size.starts() > 1) {
             cautions.add(new Caution(
                     "multiStartTolerance",

@@ -5,6 +5,7 @@ import landfall.quantity.Length;
 import landfall.quantity.Limits;
 import landfall.thread.Side;
 import landfall.thread.SideLimits;
+import landfall.thread.metric.MetricCallOut.Form;
 import landfall.thread.metric.Tolerances.Entry;
 import landfall.thread.metric.Tolerances.Kind;
 import landfall.working.Pen;
@@ -14,6 +15,8 @@ import landfall.working.Rule;
 final class MetricLimits {
     private static final long PITCH_LINE = 64_951_905L;
     private static final long DEPTH = 108_253_175L;
+    private static final long DEPTH_J = 97_427_858L;
+    private static final long ROOT_J = 115_470_054L;
     private static final long ROUNDED_ROOT = 61_602_540L;
     /** A coefficient of 1e-8 times a pitch in 1e-4 mm comes in units of 1e-12 mm; so many make a micrometre. */
     private static final long MICROMETRE = 1_000_000_000L;
@@ -60,29 +63,39 @@ final class MetricLimits {
         return write(MetricRules.D1, roundToMicrometres(exactMajor() - DEPTH * size.pitch()));
     }
 
+    private long basicMinorOfJ() {
+        return write(MetricRules.D1_J, roundToMicrometres(exactMajor() - DEPTH_J * size.pitch()));
+    }
+
     /** The basic major diameter: diameters finer than a micrometre do not occur in call-outs that are read. */
     private long basicMajor() {
         return roundToMicrometres(exactMajor());
     }
 
-    SideLimits internal(Zone zone) {
+    SideLimits internal(Form form, Zone zone) {
         long EI = deviation(Side.INTERNAL, zone.pitchPosition());
         long DMin = write(MetricRules.INT_D_MIN, basicMajor() + EI);
         long D2Min = write(MetricRules.INT_D2_MIN, basicPitch() + EI);
         long D2Max = write(MetricRules.INT_D2_MAX, D2Min + pitchTolerance(Kind.TD2, zone.pitchGrade()));
-        long D1Min = write(MetricRules.INT_D1_MIN, basicMinor() + EI);
+        long D1Min = write(MetricRules.INT_D1_MIN, (form.isJ() ? basicMinorOfJ() : basicMinor()) + EI);
         long D1Max = write(MetricRules.INT_D1_MAX, D1Min + tolerance(Kind.TD1, zone.crestGrade(), true));
         return new SideLimits(
                 Side.INTERNAL, zone.code(), Limits.from(length(DMin)), limits(D2Min, D2Max), limits(D1Min, D1Max));
     }
 
-    SideLimits external(Zone zone) {
+    SideLimits external(Form form, Zone zone) {
         long es = deviation(Side.EXTERNAL, zone.pitchPosition());
         long dMax = write(MetricRules.D_MAX, basicMajor() + es);
         long dMin = write(MetricRules.D_MIN, dMax - tolerance(Kind.Td, zone.crestGrade(), true));
         long d2Max = write(MetricRules.D2_MAX, basicPitch() + es);
         long Td2 = pitchTolerance(Kind.Td2, zone.pitchGrade());
         long d2Min = write(MetricRules.D2_MIN, d2Max - Td2);
+        if (form.isJ()) {
+            long rootMax = exactMajor() - ROOT_J * size.pitch();
+            long d3Max = write(MetricRules.D3_MAX_J, roundToMicrometres(rootMax) + es);
+            return new SideLimits(
+                    Side.EXTERNAL, zone.code(), limits(dMin, dMax), limits(d2Min, d2Max), Limits.upTo(length(d3Max)));
+        }
         long d1Max = write(MetricRules.D1_MAX, basicMinor() + es);
         long rootExact = exactMajor() + (es - Td2) * MICROMETRE - (PITCH_LINE + ROUNDED_ROOT) * size.pitch();
         long d3Min = write(MetricRules.D3_MIN, roundToMicrometres(rootExact));

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import landfall.thread.Hand;
 import landfall.thread.metric.MetricCallOut.Fit;
+import landfall.thread.metric.MetricCallOut.Form;
 import landfall.thread.scan.Cursor;
 import landfall.thread.scan.Misread;
 import landfall.thread.scan.Numerals;
@@ -33,6 +34,7 @@ public final class MetricReader {
     }
 
     private MetricCallOut read() {
+        Form form = c.take('J') ? Form.MJ : Form.M;
         c.blanks();
         int at = c.at();
         int diameter = mm(at);
@@ -49,7 +51,7 @@ public final class MetricReader {
             throw misread.orMendedBy("write " + size.label() + "-6H or " + size.label() + "-6g");
         }
         Engagement engagement = length > 0 ? Engagement.of(length, size) : new Engagement(group, 0);
-        return new MetricCallOut(size, new Fit(internal, external), engagement, hand);
+        return new MetricCallOut(form, size, new Fit(internal, external), engagement, hand);
     }
 
     /** A length in 1e-4 mm. */

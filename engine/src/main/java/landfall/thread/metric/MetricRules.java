@@ -20,6 +20,20 @@ final class MetricRules {
     static final Rule P = Rule.given("P", "mm", "pitch");
     static final Rule D2 = basic("D2", "round(D - 0.64951905 * P, 0.001)", "basic pitch diameter");
     static final Rule D1 = basic("D1", "round(D - 1.08253175 * P, 0.001)", "basic minor diameter");
+    static final Rule D1_J = new Rule(
+            "D1",
+            "round(D - 0.97427858 * P, 0.001)",
+            "mm",
+            Source.of("iso-5855-1", "limits"),
+            Trust.HANDBOOK,
+            "basic minor diameter inside, MJ");
+    static final Rule D3_MAX_J = new Rule(
+            "d3max",
+            "round(D - 1.15470054 * P, 0.001) + es",
+            "mm",
+            Source.of("memory", "ISO 5855-1"),
+            Trust.HANDBOOK,
+            "greatest minor diameter outside, MJ root");
     static final Rule FACTOR = Rule.table("ks", "1", MULTI, Trust.HANDBOOK, "tolerance factor for several starts");
 
     static final Rule ES_NONE = sum("es", "0", "fundamental deviation h");

@@ -70,7 +70,12 @@ public record MetricSize(int diameter, int pitch, int starts) {
 
     /** {@code M8x1.25} or {@code M16xPh3P1.5}. */
     public String label() {
-        String text = "M" + mm(diameter) + "x";
+        return "M" + pair();
+    }
+
+    /** {@code 8x1.25} or {@code 16xPh3P1.5}. */
+    String pair() {
+        String text = mm(diameter) + "x";
         return starts == 1 ? text + mm(pitch) : text + "Ph" + mm(pitch * starts) + "P" + mm(pitch);
     }
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import landfall.fault.Caution;
+import landfall.quantity.Length;
 import landfall.thread.CallOut;
 import landfall.thread.ExternalExtras;
 import landfall.thread.Family;
@@ -20,10 +21,10 @@ import landfall.working.Pen;
 
 /** A Unified call-out such as {@code 1/4-20 UNC-2B} or {@code 10-32 UNRF-3A-LH}. */
 public record UnifiedCallOut(UnifiedSize size, Form form, Fit fit, Hand hand, Note note) implements CallOut {
-    /** The series, and whether the root of the external thread must be rounded (UNR). */
-    public record Form(Series series, boolean roundedRoot) {
+    /** The series, and what root the external thread must have. */
+    public record Form(Series series, Root root) {
         String code() {
-            return (roundedRoot ? "UNR" : "UN") + series.suffix();
+            return root.letters() + series.suffix();
         }
     }
 
@@ -33,14 +34,6 @@ public record UnifiedCallOut(UnifiedSize size, Form form, Fit fit, Hand hand, No
 
         boolean isOpen() {
             return external.isEmpty() && internal.isEmpty();
-        }
-
-        /** The class of a side: as named, the usual one when none is, empty when only the other side is named. */
-        Optional<UnifiedClass> on(Side side) {
-            if (isOpen()) {
-                return Optional.of(side == Side.EXTERNAL ? UnifiedClass.A2 : UnifiedClass.B2);
-            }
-            return side == Side.EXTERNAL ? external : internal;
         }
 
         String code() {
@@ -93,6 +86,20 @@ public record UnifiedCallOut(UnifiedSize size, Form form, Fit fit, Hand hand, No
                 .toList();
     }
 
+    /**
+     * The class in force on a side: as named; 2A and 2B, or 3A and 3B of UNJ, when none is; empty when only the other
+     * side is named.
+     */
+    public Optional<UnifiedClass> classOn(Side side) {
+        if (!fit.isOpen()) {
+            return side == Side.EXTERNAL ? fit.external : fit.internal;
+        }
+        if (form.root.isJ()) {
+            return Optional.of(side == Side.EXTERNAL ? UnifiedClass.A3 : UnifiedClass.B3);
+        }
+        return Optional.of(side == Side.EXTERNAL ? UnifiedClass.A2 : UnifiedClass.B2);
+    }
+
     @Override
     public Optional<SideLimits> limits(Side side, Pen pen) {
         return limits(side, MinorRounding.CURRENT, pen);
@@ -100,17 +107,22 @@ public record UnifiedCallOut(UnifiedSize size, Form form, Fit fit, Hand hand, No
 
     @Override
     public Optional<SideLimits> limits(Side side, MinorRounding rounding, Pen pen) {
-        return fit.on(side)
+        return classOn(side)
                 .map(named -> side == Side.EXTERNAL
-                        ? arithmetic(pen).external(named, form.roundedRoot, pen)
-                        : arithmetic(pen).internal(named, rounding, pen));
+                        ? arithmetic(pen).external(named, form.root, pen)
+                        : arithmetic(pen).internal(named, form.root, rounding, pen));
     }
 
     @Override
     public Optional<ExternalExtras> externalExtras(Pen pen) {
         boolean hotRolled = form.series == Series.UNC || form.series == Series.UN && size.pitch() == Numerals.ONE / 8;
-        return fit.on(Side.EXTERNAL)
-                .map(named -> arithmetic(pen).extras(named, hotRolled && named == UnifiedClass.A2, pen));
+        return classOn(Side.EXTERNAL)
+                .map(named -> arithmetic(pen).extras(named, form.root, hotRolled && named == UnifiedClass.A2, pen));
+    }
+
+    /** The tolerance of the internal minor diameter before the limit is rounded; empty when only a screw is named. */
+    public Optional<Length> internalMinorTolerance(Pen pen) {
+        return classOn(Side.INTERNAL).map(named -> arithmetic(pen).minorToleranceOf(named, pen));
     }
 
     private UnifiedLimits arithmetic(Pen pen) {
@@ -136,8 +148,8 @@ public record UnifiedCallOut(UnifiedSize size, Form form, Fit fit, Hand hand, No
     /** Whether any class in force satisfies the test. */
     boolean hasClass(java.util.function.Predicate<UnifiedClass> test) {
         List<UnifiedClass> inForce = new ArrayList<>();
-        fit.on(Side.EXTERNAL).ifPresent(inForce::add);
-        fit.on(Side.INTERNAL).ifPresent(inForce::add);
+        classOn(Side.EXTERNAL).ifPresent(inForce::add);
+        classOn(Side.INTERNAL).ifPresent(inForce::add);
         return inForce.stream().anyMatch(test);
     }
 }

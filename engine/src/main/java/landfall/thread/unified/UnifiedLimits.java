@@ -29,18 +29,18 @@ final class UnifiedLimits {
     private static final long PITCH_LINE = 64_951_905L;
     private static final long DEPTH = 108_253_175L;
     private static final long ROOT_UNDER_FLAT = 10_825_318L;
+    private static final long DEPTH_J = 97_427_858L;
+    private static final long ROOT_J = 115_470_054L;
     private static final long QUARTER_INCH = Numerals.ONE / 4;
     /** Number 6: from here on minor diameters have three places. */
     private static final long NUMBER_6 = 13_800_000L;
 
-    private final UnifiedSize size;
     private final long D;
     private final long P;
     private final double pitchTwoThirds;
     private final long T2A;
 
     private UnifiedLimits(UnifiedSize size, long engagement, Rule engagementRule, Pen pen) {
-        this.size = size;
         D = InchGrain.write(pen, UnifiedRules.D, InchGrain.up(size.major(), PLACES_4));
         P = pitch(size, pen);
         long LE = InchGrain.write(pen, engagementRule, engagement);
@@ -97,7 +97,7 @@ final class UnifiedLimits {
         return InchGrain.write(pen, UnifiedRules.D_MAX, D - allowance(fit, pen));
     }
 
-    SideLimits external(UnifiedClass fit, boolean roundedRoot, Pen pen) {
+    SideLimits external(UnifiedClass fit, Root root, Pen pen) {
         long dMax = greatestMajor(fit, pen);
         Rule majorRule = fit.isLoose() ? UnifiedRules.TD_LOOSE : UnifiedRules.TD;
         long Td =
@@ -106,14 +106,20 @@ final class UnifiedLimits {
         long d2Max = InchGrain.write(pen, UnifiedRules.D2_MAX, InchGrain.up(dMax - pitchLineOffset(pen), PLACES_4));
         long Td2 = pitchTolerance(fit, pen);
         long d2Min = InchGrain.write(pen, UnifiedRules.D2_MIN, InchGrain.up(d2Max - Td2, PLACES_4));
-        long d1Max = flatRoot(dMax, pen);
-        long root = roundedRoot ? roundedRoot(d1Max, pen) : d1Max;
+        long d1Max = root == Root.FREE ? flatRoot(dMax, pen) : rootMax(root, dMax, pen);
         return new SideLimits(
-                fit.side(), fit.code(), limits(dMin, dMax), limits(d2Min, d2Max), Limits.upTo(InchGrain.length(root)));
+                fit.side(), fit.code(), limits(dMin, dMax), limits(d2Min, d2Max), Limits.upTo(InchGrain.length(d1Max)));
     }
 
     private long flatRoot(long dMax, Pen pen) {
         return InchGrain.write(pen, UnifiedRules.D1_MAX, InchGrain.up(dMax - depth(pen), PLACES_4));
+    }
+
+    private long rootMax(Root root, long dMax, Pen pen) {
+        return root.isJ()
+                ? InchGrain.write(
+                        pen, UnifiedRules.D3_MAX_J, InchGrain.up(dMax - InchGrain.share(ROOT_J, P, PLACES_6), PLACES_4))
+                : roundedRoot(flatRoot(dMax, pen), pen);
     }
 
     private long roundedRoot(long d1Max, Pen pen) {
@@ -126,10 +132,10 @@ final class UnifiedLimits {
      * <p>The single formula d max - 1.19078493 P gives 10 of 25 published rounded-root figures to the last digit; the
      * flat root less H/8, each to four places, gives 24 of them. So that is how the tables were made.
      */
-    ExternalExtras extras(UnifiedClass fit, boolean unfinished, Pen pen) {
+    ExternalExtras extras(UnifiedClass fit, Root root, boolean unfinished, Pen pen) {
         long es = allowance(fit, pen);
         long dMax = greatestMajor(fit, pen);
-        long d3Max = roundedRoot(flatRoot(dMax, pen), pen);
+        long d3Max = rootMax(root, dMax, pen);
         Optional<Length> rough = Optional.empty();
         if (unfinished) {
             long tolerance = InchGrain.write(pen, UnifiedRules.TD_ROUGH, InchGrain.up(0.09 * pitchTwoThirds, PLACES_6));
@@ -139,7 +145,7 @@ final class UnifiedLimits {
         return new ExternalExtras(InchGrain.length(es), InchGrain.length(d3Max), rough);
     }
 
-    SideLimits internal(UnifiedClass fit, MinorRounding rounding, Pen pen) {
+    SideLimits internal(UnifiedClass fit, Root root, MinorRounding rounding, Pen pen) {
         long D2Min = InchGrain.write(pen, UnifiedRules.INT_D2_MIN, InchGrain.up(D - pitchLineOffset(pen), PLACES_4));
         long TD2 = pitchTolerance(fit, pen);
         long D2Max = InchGrain.write(pen, UnifiedRules.INT_D2_MAX, InchGrain.up(D2Min + TD2, PLACES_4));
@@ -148,7 +154,13 @@ final class UnifiedLimits {
                 fit.code(),
                 Limits.from(InchGrain.length(D)),
                 limits(D2Min, D2Max),
-                minor(fit, rounding, pen));
+                root.isJ() ? minorOfJ(pen) : minor(fit, rounding, pen));
+    }
+
+    /** The least only: the tolerance rule of UNJ was never read, and that of 3B is not it. */
+    private Limits minorOfJ(Pen pen) {
+        long D1 = D - InchGrain.share(DEPTH_J, P, PLACES_6);
+        return Limits.from(InchGrain.length(InchGrain.write(pen, UnifiedRules.D1_MIN_J, InchGrain.up(D1, PLACES_4))));
     }
 
     private Limits minor(UnifiedClass fit, MinorRounding rounding, Pen pen) {
@@ -178,6 +190,10 @@ final class UnifiedLimits {
         return InchGrain.halfEven(InchGrain.up(units, PLACES_4), PLACES_3);
     }
 
+    Length minorToleranceOf(UnifiedClass fit, Pen pen) {
+        return InchGrain.length(minorTolerance(fit, pen));
+    }
+
     private long minorTolerance(UnifiedClass fit, Pen pen) {
         double p = InchGrain.inches(P);
         double bySize = Math.min(0.05 * pitchTwoThirds + 0.03 * p / InchGrain.inches(D) - 0.002, 0.394 * p);
@@ -201,9 +217,5 @@ final class UnifiedLimits {
 
     private static Limits limits(long min, long max) {
         return new Limits(InchGrain.length(min), InchGrain.length(max));
-    }
-
-    UnifiedSize size() {
-        return size;
     }
 }

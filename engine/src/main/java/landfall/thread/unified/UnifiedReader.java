@@ -49,10 +49,10 @@ public final class UnifiedReader {
             throw c.expected("a dash and the threads per inch, as in 1/4-20");
         }
         int seriesAt = c.at();
-        boolean rounded = false;
+        Root root = Root.FREE;
         Optional<Series> named = Optional.empty();
         if (Cursor.isLetter(c.peek()) && !c.startsWith("LH") && !c.startsWith("LE") && !c.startsWith("RH")) {
-            rounded = c.startsWith("UNR");
+            root = c.startsWith("UNR") ? Root.ROUNDED : c.startsWith("UNJ") ? Root.CONTROLLED : Root.FREE;
             named = Optional.of(series());
         }
         tail();
@@ -61,11 +61,7 @@ public final class UnifiedReader {
         Series series = named.orElseGet(() -> usual(size));
         UnifiedPairs.judge(c, seriesAt, size, series, engagement != 0);
         return new UnifiedCallOut(
-                size,
-                new Form(series, rounded),
-                new Fit(external, internal),
-                hand,
-                new Note(engagement, gaugingSystem));
+                size, new Form(series, root), new Fit(external, internal), hand, new Note(engagement, gaugingSystem));
     }
 
     private static Series usual(UnifiedSize size) {
@@ -79,7 +75,9 @@ public final class UnifiedReader {
             c.to(start);
             throw c.expected(SERIES);
         }
-        c.take('R');
+        if (!c.take('R')) {
+            c.take('J');
+        }
         Series series = Series.UN;
         if (c.take('C')) {
             series = Series.UNC;

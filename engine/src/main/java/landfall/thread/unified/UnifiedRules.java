@@ -48,6 +48,13 @@ final class UnifiedRules {
             Trust.DERIVED,
             "greatest minor diameter outside, rounded root: reference");
 
+    static final Rule D3_MAX_J = remembered(
+            "d3max",
+            "round(dmax - round(1.15470054 * P, 0.000001), 0.0001)",
+            "greatest minor diameter outside, UNJ root");
+    static final Rule D1_MIN_J = remembered(
+            "D1min", "round(D - round(0.97427858 * P, 0.000001), 0.0001)", "least minor diameter inside, UNJ");
+
     static final Rule INT_D2_MIN = rule("D2min", "round(D - h2, 0.0001)", "least pitch diameter inside: basic");
     static final Rule INT_D2_MAX = rule("D2max", "round(D2min + TD2, 0.0001)", "greatest pitch diameter inside");
     static final Rule INT_D1 = rule("D1", "D - h1", "basic minor diameter, six places");
@@ -95,6 +102,10 @@ final class UnifiedRules {
 
     private static Rule rule(String symbol, String formula, String means) {
         return new Rule(symbol, formula, "in", WORKED, Trust.HANDBOOK, means);
+    }
+
+    private static Rule remembered(String symbol, String formula, String means) {
+        return new Rule(symbol, formula, "in", Source.of("memory", "AS8879, ASME B1.15"), Trust.HANDBOOK, means);
     }
 
     private static Rule known(String symbol, String formula, String means) {

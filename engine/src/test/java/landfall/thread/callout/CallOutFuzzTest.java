@@ -10,7 +10,11 @@ import landfall.fault.Answer;
 import landfall.thread.CallOut;
 import landfall.thread.LimitsOfSize;
 import landfall.thread.metric.MetricSize;
+import landfall.thread.pipe.PipeReader;
+import landfall.thread.power.AcmeReader;
+import landfall.thread.power.TrapezoidalReader;
 import landfall.thread.unified.UnifiedPairs;
+import landfall.thread.whitworth.WhitworthReader;
 import landfall.working.Pen;
 import org.junit.jupiter.api.Test;
 
@@ -21,13 +25,22 @@ class CallOutFuzzTest {
     private static final String LETTERS =
             "0123456789012345./-- xXMmUNCFESRPhLHABefgGH6#\"(),;½×–\u0000\u00a0\uD800TrSTIJBWG%~\n";
     private static final List<String> ENDS = List.of(
-            "", "-2A", "-3B", "-1A/1B", "-6H", "-6g", "-5H6H", "-6H/6g", "-LH", "-S", "-12", " LE 0.5", " (22)");
+            "", "-2A", "-3B", "-1A/1B", "-6H", "-6g", "-5H6H", "-6H/6g", "-LH", "-S", "-12", " LE 0.5", " (22)", " A",
+            "-7e", "-2G", "-close");
 
     private static List<String> seeds() {
         List<String> seeds = new ArrayList<>(UnifiedPairs.callOuts());
         MetricSize.standard().forEach(size -> seeds.add(size.label()));
         seeds.add("0.2500-0.05P-0.1L UNS-2A");
         seeds.add("M16xPh3P1.5-6H-L-LH");
+        seeds.addAll(PipeReader.callOuts());
+        seeds.addAll(WhitworthReader.callOuts());
+        seeds.addAll(AcmeReader.callOuts());
+        seeds.addAll(TrapezoidalReader.callOuts());
+        seeds.add("Tr40x14(P7)-7e-LH");
+        seeds.add("1.0000-0.2P-0.4L ACME-3G");
+        seeds.add("STI 1/4-20 UNC-2B");
+        seeds.add("MJ6x1-4H5H");
         return seeds;
     }
 

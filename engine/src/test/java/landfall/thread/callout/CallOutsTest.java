@@ -70,6 +70,39 @@ class CallOutsTest {
                 "M8-N                            | M8x1.25",
                 "M10x1.5-6H-30                   | M10x1.5-6H-30",
                 "M10x1.3                         | M10x1.3",
+                "MJ6                             | MJ6x1",
+                "MJ6x1-4H5H                      | MJ6x1-4H5H",
+                "1/4-28 UNJF-3A                  | 1/4-28 UNJF-3A",
+                "1/2 NPT                         | 1/2-14 NPT",
+                "1/2-14 npt                      | 1/2-14 NPT",
+                "NPT 1/2                         | 1/2-14 NPT",
+                "1-1/4 NPT                       | 1 1/4-11.5 NPT",
+                "1 1/4-11 1/2 NPTF-2-LH          | 1 1/4-11.5 NPTF-2-LH",
+                "G1/2                            | G 1/2",
+                "g 1 1/4 a                       | G 1 1/4 A",
+                "G 3/4-14 B-LH                   | G 3/4 B-LH",
+                "R 1/2                           | R 1/2",
+                "Rc1/2                           | Rc 1/2",
+                "rp 3/8-LH                       | Rp 3/8-LH",
+                "1/4 BSW                         | 1/4-20 BSW",
+                "BSF 1/4                         | 1/4-26 BSF",
+                "1/2-12 BSW close                | 1/2-12 BSW-close",
+                "1/2-20 Whit                     | 1/2-20 Whit",
+                "2 BA                            | 2 BA",
+                "2BA                             | 2 BA",
+                "BA 6-close-LH                   | 6 BA-close-LH",
+                "1/2-10 Acme 2G                  | 1/2-10 ACME-2G",
+                "1 3/4-4 ACME-2G-LH              | 1 3/4-4 ACME-2G-LH",
+                "1-0.2P-0.4L ACME-3G             | 1.0000-0.2P-0.4L ACME-3G",
+                "1-5 ACME, 2 STARTS              | 1.0000-0.2P-0.4L ACME",
+                "1/2-10 stub acme                | 1/2-10 STUB ACME",
+                "Tr40x7                          | Tr40x7",
+                "tr 40 x 7 - 7e                  | Tr40x7-7e",
+                "Tr40x14(P7)LH-7H                | Tr40x14(P7)-7H-LH",
+                "Tr40x14P7-7H/8e                 | Tr40x14(P7)-7H/8e",
+                "STI M6                          | STI M6x1",
+                "EG M6                           | STI M6x1",
+                "STI 1/4-20                      | STI 1/4-20 UNC",
             })
     void readsWhatPeopleType(String typed, String normal) {
         assertThat(CallOuts.read(typed).orThrow().normal()).isEqualTo(normal);
@@ -114,9 +147,17 @@ class CallOutsTest {
                 "M16xPh3.2P1.5 | thread: \"M16xPh3.2P1.5\" has a lead at character 7 that is not 1 to 20 whole"
                         + " pitches. "
                         + "To mend: lead = starts x pitch, as in M16xPh3P1.5.",
-                "W8 | thread: \"W8\" has \"W8\" at character 1, where a thread: M and a diameter, or an inch"
-                        + " size and threads "
-                        + "per inch was expected. To mend: write M8x1 or M18x2 or M18x1.",
+                "W8 | thread: \"W8\" has \"W8\" at character 1, where a thread, as in M8, 1/4-20 UNC, 1/2-14 NPT, G 1/2, Tr40x7, "
+                        + "STI M6x1 was expected. To mend: write 8 BA or M8x1 or G 1/8.",
+                "1/2 BSP | thread: \"1/2 BSP\" has BSP at character 5, which names two threads. "
+                        + "To mend: write G for the parallel thread (BSPP), R, Rc or Rp for the sealing one (BSPT).",
+                "5/8 NPT | thread: \"5/8 NPT\" has a size that pipe threads do not have. "
+                        + "To mend: sizes run 1/16, 1/8, 1/4, 3/8, 1/2, 3/4, 1, 1 1/4 .. 6.",
+                "1/2-18 NPT | thread: \"1/2-18 NPT\" has threads an inch that this pipe size does not have. "
+                        + "To mend: write 1/2-14 NPT.",
+                "Tr7x40 | thread: \"Tr7x40\" is outside trapezoidal threads: 6 to 355 mm, pitch 1.5 to 44 mm and under 3/4 of "
+                        + "the diameter. To mend: check that diameter and pitch were not swapped.",
+                "17 BA | thread: \"17 BA\" has a BA number over 16. To mend: BA runs from 0 to 16.",
             })
     void whatIsWrongIsRefusedWithThePlaceAndTheMend(String typed, String sentence) {
         Answer<CallOut> answer = CallOuts.read(typed);
