@@ -108,11 +108,13 @@ public record InsertCallOut(CallOut nominal) implements CallOut {
         List<Caution> cautions = new ArrayList<>(nominal.cautions());
         cautions.add(new Caution(
                 "mixing",
-                "An insert tap has the nominal pitch but is larger by 1.3 P: it is no tap of the next size. Mark it so.",
+                "An insert tap has the nominal pitch but is larger by 1.3 P: it is no tap of the next size. "
+                        + "Mark it so.",
                 normal()));
         cautions.add(new Caution(
                 "remembered",
-                "That the tolerances of the nominal thread serve the insert hole is remembered, not read; the least sizes "
+                "That the tolerances of the nominal thread serve the insert hole is remembered, not read; "
+                        + "the least sizes "
                         + "follow from the shape of the wire.",
                 normal()));
         return List.copyOf(cautions);

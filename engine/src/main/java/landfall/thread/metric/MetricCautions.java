@@ -33,14 +33,16 @@ final class MetricCautions {
         if (callOut.form().isJ()) {
             cautions.add(new Caution(
                     "mixing",
-                    "An ordinary M tap cuts an MJ hole; only the drilled hole is larger. An MJ screw may foul an M nut whose "
+                    "An ordinary M tap cuts an MJ hole; only the drilled hole is larger. An MJ screw may "
+                            + "foul an M nut whose "
                             + "minor diameter is near its least.",
                     callOut.normal()));
         }
         if (size.starts() > 1) {
             cautions.add(new Caution(
                     "multiStartTolerance",
-                    "Several starts: the pitch diameter tolerance is widened by the factors remembered for trapezoidal "
+                    "Several starts: the pitch diameter tolerance is widened by the factors remembered for "
+                            + "trapezoidal "
                             + "threads; agree it on the drawing.",
                     size.starts() + " starts"));
         }

@@ -100,7 +100,9 @@ public final class NptCallOut implements CallOut {
             write(pen, NptRules.E1, E0 + L1 * TAPER),
             write(pen, NptRules.E2, E0 + L2 * TAPER)
         };
-        String[] names = {"wrench make-up in the hole", "small end", "hand-tight plane", "end of the effective thread"};
+        String[] names = {
+            "wrench make-up in the hole", "small end", "hand-tight plane", "end of the " + "effective thread"
+        };
         List<Taper.Plane> planes = new ArrayList<>();
         for (int i = 0; i < at.length; i++) {
             planes.add(new Taper.Plane(
@@ -125,8 +127,10 @@ public final class NptCallOut implements CallOut {
         if (dry) {
             cautions.add(new Caution(
                     "mixing",
-                    "An NPTF tap may cut an NPT hole, but an NPT tap may not be used for NPTF: its crests and roots do not seal. "
-                            + "Major and minor diameters are shown with NPT's truncation; those of NPTF are not held.",
+                    "An NPTF tap may cut an NPT hole, but an NPT tap may not be used for NPTF: its crests "
+                            + "and roots do not seal. "
+                            + "Major and minor diameters are shown with NPT's truncation; those of NPTF are "
+                            + "not held.",
                     normal()));
         }
         if (size.remembered()) {

@@ -124,21 +124,24 @@ public record AcmeCallOut(AcmeSize size, boolean stub, Optional<AcmeClass> fit, 
                     "Tolerances of stub Acme are remembered, and the one published row met does not bear them out.",
                     name));
         } else if (named() != AcmeClass.G2) {
-            cautions.add(new Caution("remembered", "Allowances of classes 3G and 4G are remembered, not read.", name));
-        } else {
             cautions.add(
-                    new Caution("remembered", "The major diameter limits of the nut are remembered, not read.", name));
+                    new Caution("remembered", "Allowances of classes 3G and 4G are remembered, not " + "read.", name));
+        } else {
+            cautions.add(new Caution(
+                    "remembered", "The major diameter limits of the nut are remembered, not " + "read.", name));
         }
         if (!size.isStandard()) {
             cautions.add(new Caution(
                     "specialThread",
-                    "Not a standard Acme pair: by formula. Some lists borrow the figures of the standard size with this pitch.",
+                    "Not a standard Acme pair: by formula. Some lists borrow the figures of the standard "
+                            + "size with this pitch.",
                     name));
         }
         if (size.starts() > 1) {
             cautions.add(new Caution(
                     "multiStartTolerance",
-                    "Several starts: the limits are those of the pitch; wider ones are in use. Agree them on the drawing.",
+                    "Several starts: the limits are those of the pitch; wider ones are in use. Agree them "
+                            + "on the drawing.",
                     size.starts() + " starts of " + Numerals.plain(size.pitch()) + " in"));
         }
         return List.copyOf(cautions);

@@ -25,7 +25,8 @@ import landfall.working.Rule;
 
 /** A trapezoidal call-out such as {@code Tr40x7-7e} or {@code Tr40x14(P7)-7H-LH}. */
 public record TrapezoidalCallOut(TrapezoidalSize size, Fit fit, Hand hand) implements CallOut {
-    private static final Profile FORM = new Profile("ISO trapezoidal 30 deg", Angle.ofDeg(30), 0.25, 0.5, 0.366, 0.366);
+    private static final Profile FORM =
+            new Profile("ISO trapezoidal 30 " + "deg", Angle.ofDeg(30), 0.25, 0.5, 0.366, 0.366);
     private static final double[] FACTOR_BY_STARTS = {1, 1, 1.12, 1.25, 1.4, 1.6};
     private static final int USUAL_GRADE = 7;
 
@@ -91,8 +92,8 @@ public record TrapezoidalCallOut(TrapezoidalSize size, Fit fit, Hand hand) imple
         pen.write(TrapezoidalRules.pitchTolerance("Td2t", grade, table.origin()), table.mm());
         double Td2 = write(pen, TrapezoidalRules.OUT_TD2, table.mm() * factor(pen));
         Entry major = TrapezoidalTolerances.major(P);
-        double Td =
-                pen.write(TrapezoidalRules.crest("Td", "major diameter tolerance outside", major.origin()), major.mm());
+        double Td = pen.write(
+                TrapezoidalRules.crest("Td", "major diameter tolerance " + "outside", major.origin()), major.mm());
         double dMin = write(pen, TrapezoidalRules.D_MIN, d - Td);
         double d2 = write(pen, TrapezoidalRules.D2, d - 0.5 * P);
         double d2Max = write(pen, TrapezoidalRules.D2_MAX, d2 - es.mm());
@@ -111,8 +112,8 @@ public record TrapezoidalCallOut(TrapezoidalSize size, Fit fit, Hand hand) imple
         pen.write(TrapezoidalRules.pitchTolerance("TD2t", grade, table.origin()), table.mm());
         double TD2 = write(pen, TrapezoidalRules.TD2, table.mm() * factor(pen));
         Entry minor = TrapezoidalTolerances.minor(P);
-        double TD1 =
-                pen.write(TrapezoidalRules.crest("TD1", "minor diameter tolerance inside", minor.origin()), minor.mm());
+        double TD1 = pen.write(
+                TrapezoidalRules.crest("TD1", "minor diameter tolerance " + "inside", minor.origin()), minor.mm());
         double D4 = write(pen, TrapezoidalRules.D4, d + 2 * ac);
         double D2 = write(pen, TrapezoidalRules.D2, d - 0.5 * P);
         double D2Max = write(pen, TrapezoidalRules.INT_D2_MAX, D2 + TD2);
@@ -134,7 +135,8 @@ public record TrapezoidalCallOut(TrapezoidalSize size, Fit fit, Hand hand) imple
         List<Caution> cautions = new ArrayList<>();
         cautions.add(new Caution(
                 "remembered",
-                "Crest clearance, nut tolerances and all tolerances over 22.4 mm are remembered or by formula and preferred number; "
+                "Crest clearance, nut tolerances and all tolerances over 22.4 mm are remembered or by "
+                        + "formula and preferred number; "
                         + "a table may differ by one step (6 %).",
                 normal()));
         if (!size.isStandard()) {

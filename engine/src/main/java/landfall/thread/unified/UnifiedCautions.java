@@ -44,12 +44,14 @@ final class UnifiedCautions {
         if (callOut.form().root().isJ()) {
             cautions.add(new Caution(
                     "minorToleranceNotHeld",
-                    "The rule for the greatest minor diameter of a UNJ hole is not held: take it from the drawing. The rest "
+                    "The rule for the greatest minor diameter of a UNJ hole is not held: take it from the "
+                            + "drawing. The rest "
                             + "of UNJ is remembered.",
                     name));
             cautions.add(new Caution(
                     "mixing",
-                    "An ordinary UN tap cuts a UNJ hole; only the drilled hole is larger. A UNJ screw may foul a UN nut whose "
+                    "An ordinary UN tap cuts a UNJ hole; only the drilled hole is larger. A UNJ screw may "
+                            + "foul a UN nut whose "
                             + "minor diameter is near its least.",
                     name));
         }
@@ -68,7 +70,8 @@ final class UnifiedCautions {
         cautions.add(new Caution(
                 ordinary ? "engagementStated" : "engagementUnusual",
                 ordinary
-                        ? "Tolerances are computed for the stated length of engagement. Over this length the standard "
+                        ? "Tolerances are computed for the stated length of engagement. Over this length "
+                                + "the standard "
                                 + "tolerances may be used too."
                         : "Tolerances are computed for the stated length of engagement; it lies outside the"
                                 + " lengths that "

@@ -100,8 +100,10 @@ public final class BaCallOut implements CallOut {
         return List.of(
                 new Caution(
                         "remembered",
-                        "Tolerances of BS 93 come from a poor scan; the sign of the internal effective tolerance is read as plus, and "
-                                + "that of the screw's effective diameter is half the tolerance of its minor diameter.",
+                        "Tolerances of BS 93 come from a poor scan; the sign of the internal effective "
+                                + "tolerance is read as plus, and "
+                                + "that of the screw's effective diameter is half the tolerance of its "
+                                + "minor diameter.",
                         normal()),
                 new Caution(
                         "mixing",

@@ -103,12 +103,13 @@ public final class WhitworthCallOut implements CallOut {
                 normal()));
         cautions.add(new Caution(
                 "mixing",
-                "Whitworth is 55 degrees. Many sizes share threads an inch with Unified coarse (60 degrees): they start together "
+                "Whitworth is 55 degrees. Many sizes share threads an inch with Unified coarse (60 "
+                        + "degrees): they start together "
                         + "and then bind. 1/2 differs: 12 against 13.",
                 normal()));
         if (size.series() == WhitworthSize.Series.WHIT) {
-            cautions.add(
-                    new Caution("specialThread", "Not a standard BSW or BSF pair: taps are made to order.", normal()));
+            cautions.add(new Caution(
+                    "specialThread", "Not a standard BSW or BSF pair: taps are made to " + "order.", normal()));
         }
         return cautions;
     }

@@ -128,7 +128,8 @@ class CallOutsTest {
                         + " 1/4-20 was "
                         + "expected. To mend: write 3/8-16 UNC or 3/8-24 UNF or 3/8-32 UNEF, with a class such"
                         + " as 2B if one is meant.",
-                "1/3-20 | thread: \"1/3-20\" has a fraction at character 1 that is not in halves, quarters, .. 128ths. "
+                "1/3-20 | thread: \"1/3-20\" has a fraction at character 1 that is not in halves, quarters, "
+                        + ".. 128ths. "
                         + "To mend: write it as a decimal.",
                 "M13 | thread: \"M13\" has no pitch, and M13 has no coarse one. "
                         + "To mend: give the pitch, or take one of M12x1.75, M12x1.5, M12x1.25, M12x1.",
@@ -147,7 +148,8 @@ class CallOutsTest {
                 "M16xPh3.2P1.5 | thread: \"M16xPh3.2P1.5\" has a lead at character 7 that is not 1 to 20 whole"
                         + " pitches. "
                         + "To mend: lead = starts x pitch, as in M16xPh3P1.5.",
-                "W8 | thread: \"W8\" has \"W8\" at character 1, where a thread, as in M8, 1/4-20 UNC, 1/2-14 NPT, G 1/2, Tr40x7, "
+                "W8 | thread: \"W8\" has \"W8\" at character 1, where a thread, as in M8, 1/4-20 UNC, "
+                        + "1/2-14 NPT, G 1/2, Tr40x7, "
                         + "STI M6x1 was expected. To mend: write 8 BA or M8x1 or G 1/8.",
                 "1/2 BSP | thread: \"1/2 BSP\" has BSP at character 5, which names two threads. "
                         + "To mend: write G for the parallel thread (BSPP), R, Rc or Rp for the sealing one (BSPT).",
@@ -155,7 +157,8 @@ class CallOutsTest {
                         + "To mend: sizes run 1/16, 1/8, 1/4, 3/8, 1/2, 3/4, 1, 1 1/4 .. 6.",
                 "1/2-18 NPT | thread: \"1/2-18 NPT\" has threads an inch that this pipe size does not have. "
                         + "To mend: write 1/2-14 NPT.",
-                "Tr7x40 | thread: \"Tr7x40\" is outside trapezoidal threads: 6 to 355 mm, pitch 1.5 to 44 mm and under 3/4 of "
+                "Tr7x40 | thread: \"Tr7x40\" is outside trapezoidal threads: 6 to 355 mm, pitch 1.5 to 44 "
+                        + "mm and under 3/4 of "
                         + "the diameter. To mend: check that diameter and pitch were not swapped.",
                 "17 BA | thread: \"17 BA\" has a BA number over 16. To mend: BA runs from 0 to 16.",
             })
