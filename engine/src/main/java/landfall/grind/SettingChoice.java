@@ -53,7 +53,7 @@ final class SettingChoice {
         Way chosen = firstReached(solved);
         List<Option> ways = new ArrayList<>();
         for (Way way : Way.values()) {
-            if (way != chosen && isThere(way)) {
+            if (way != chosen && isThere(way) && isSensible(way, solved)) {
                 ways.add(option(way, solved, pen));
             }
         }
@@ -116,6 +116,12 @@ final class SettingChoice {
             case AXIAL -> axial;
             case BOTH -> axial && radial;
         };
+    }
+
+    /** Both slides together make sense only where the radial one alone falls short. */
+    private boolean isSensible(Way way, Solved solved) {
+        return way != Way.BOTH
+                || solved.top > SettingRefusal.greatest(fixture.cam().radial());
     }
 
     private Way firstReached(Solved solved) {
