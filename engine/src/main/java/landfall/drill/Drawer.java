@@ -7,7 +7,8 @@ import landfall.quantity.UnitSystem;
 public enum Drawer {
     NUMBER(UnitSystem.INCH),
     LETTER(UnitSystem.INCH),
-    FRACTION(UnitSystem.INCH);
+    FRACTION(UnitSystem.INCH),
+    METRIC(UnitSystem.METRIC);
 
     private final UnitSystem system;
 

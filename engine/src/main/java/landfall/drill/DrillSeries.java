@@ -12,13 +12,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import landfall.quantity.Length;
 import landfall.working.Source;
 
 /**
- * The inch drill series: numbers 80 to 1, letters A to Z, fractions of 1/64 in up to 1 3/4 in.
+ * The drill series: numbers 80 to 1, letters A to Z, fractions of 1/64 in up to 1 3/4 in, millimetres up to 60.
  *
  * <p>Two drills may share a diameter (E and 1/4); both stay, since a shop reaches for the one that its drawer has.
  * Number drills below 80 and wire gauges are not held.
@@ -74,23 +75,29 @@ public final class DrillSeries {
     }
 
     private static List<Drill> read() {
+        List<Drill> drills = new ArrayList<>(read("drills.csv", Length::ofInch));
+        drills.addAll(read("metric-drills.csv", Length::ofMm));
+        drills.sort(Comparator.comparing(Drill::diameter));
+        return List.copyOf(drills);
+    }
+
+    private static List<Drill> read(String resource, DoubleFunction<Length> unit) {
         List<Drill> drills = new ArrayList<>();
-        try (InputStream in = DrillSeries.class.getResourceAsStream("drills.csv")) {
+        try (InputStream in = DrillSeries.class.getResourceAsStream(resource)) {
             if (in == null) {
-                throw new IllegalStateException("drills.csv is missing from the program");
+                throw new IllegalStateException(resource + " is missing from the program");
             }
             BufferedReader lines = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
             for (String line = lines.readLine(); line != null; line = lines.readLine()) {
                 if (!line.startsWith("#")) {
                     String[] cells = line.split(",", -1);
                     Drawer drawer = Drawer.valueOf(cells[0].toUpperCase(Locale.ROOT));
-                    drills.add(new Drill(drawer, cells[1], Length.ofInch(Double.parseDouble(cells[2]))));
+                    drills.add(new Drill(drawer, cells[1], unit.apply(Double.parseDouble(cells[2]))));
                 }
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        drills.sort(Comparator.comparing(Drill::diameter));
-        return List.copyOf(drills);
+        return drills;
     }
 }

@@ -4,6 +4,8 @@ package landfall.thread;
 import java.util.List;
 import java.util.Optional;
 import landfall.fault.Caution;
+import landfall.quantity.Length;
+import landfall.quantity.Limits;
 import landfall.working.Pen;
 
 /**
@@ -32,6 +34,21 @@ public interface CallOut {
     /** The same with a choice of rounding; families with one rule of rounding have one answer. */
     default Optional<SideLimits> limits(Side side, MinorRounding rounding, Pen pen) {
         return limits(side, pen);
+    }
+
+    /**
+     * The same call-out as if it named no class, so that both sides have limits; itself in families without classes.
+     */
+    default CallOut withoutClass() {
+        return this;
+    }
+
+    /**
+     * The limits that a hole tapped over so long an engagement should keep: those of the minor diameter, moved where
+     * the family's standard moves them. Empty when the class names the external side only.
+     */
+    default Optional<Limits> hole(Length engagement, Pen pen) {
+        return limits(Side.INTERNAL, pen).map(SideLimits::minor);
     }
 
     /** What a standard states of the external thread beside its limits; empty in most families. */

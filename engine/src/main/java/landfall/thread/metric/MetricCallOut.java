@@ -133,6 +133,11 @@ public record MetricCallOut(Form form, MetricSize size, Fit fit, Engagement enga
     }
 
     @Override
+    public CallOut withoutClass() {
+        return new MetricCallOut(size, Fit.NONE, engagement, hand);
+    }
+
+    @Override
     public List<Caution> cautions() {
         return MetricCautions.of(this);
     }

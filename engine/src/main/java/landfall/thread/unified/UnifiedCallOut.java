@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import landfall.fault.Caution;
 import landfall.quantity.Length;
+import landfall.quantity.Limits;
 import landfall.thread.CallOut;
 import landfall.thread.ExternalExtras;
 import landfall.thread.Family;
@@ -111,6 +112,21 @@ public record UnifiedCallOut(UnifiedSize size, Form form, Fit fit, Hand hand, No
                 .map(named -> side == Side.EXTERNAL
                         ? arithmetic(pen).external(named, form.root, pen)
                         : arithmetic(pen).internal(named, form.root, rounding, pen));
+    }
+
+    @Override
+    public CallOut withoutClass() {
+        return new UnifiedCallOut(size, form, Fit.NONE, hand, note);
+    }
+
+    /** Threads with the large root radius keep their own minor limits: no rule by engagement is held for them. */
+    @Override
+    public Optional<Limits> hole(Length engagement, Pen pen) {
+        if (form.root.isJ()) {
+            return limits(Side.INTERNAL, pen).map(SideLimits::minor);
+        }
+        return classOn(Side.INTERNAL)
+                .map(named -> HoleByEngagement.of(arithmetic(pen).minorUnrounded(named, pen), size, engagement, pen));
     }
 
     @Override

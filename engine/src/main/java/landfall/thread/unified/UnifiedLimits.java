@@ -163,9 +163,24 @@ final class UnifiedLimits {
         return Limits.from(InchGrain.length(InchGrain.write(pen, UnifiedRules.D1_MIN_J, InchGrain.up(D1, PLACES_4))));
     }
 
-    private Limits minor(UnifiedClass fit, MinorRounding rounding, Pen pen) {
+    /**
+     * The internal minor diameter before it is rounded.
+     *
+     * @param least basic, to six places
+     * @param places what the class's limits are rounded to
+     */
+    record Minor(long least, long tolerance, long places) {}
+
+    Minor minorUnrounded(UnifiedClass fit, Pen pen) {
         long D1 = InchGrain.write(pen, UnifiedRules.INT_D1, D - depth(pen));
         long TD1 = minorTolerance(fit, pen);
+        return new Minor(D1, TD1, D < NUMBER_6 || fit.isClose() ? PLACES_4 : PLACES_3);
+    }
+
+    private Limits minor(UnifiedClass fit, MinorRounding rounding, Pen pen) {
+        Minor minor = minorUnrounded(fit, pen);
+        long D1 = minor.least;
+        long TD1 = minor.tolerance;
         boolean threePlaces = D >= NUMBER_6;
         long min;
         if (!threePlaces) {
