@@ -40,7 +40,7 @@ final class HoleCautions {
         if (tools.forming() != null) {
             found.forming(tools.forming());
         }
-        found.published(minor, tools);
+        found.listed(tools);
         found.engagement(depth);
         found.strength(strength);
         found.place();
@@ -108,21 +108,14 @@ final class HoleCautions {
         }
     }
 
-    private void published(Limits minor, HoleChoice.Tools tools) {
-        if (tools.forming() != null) {
-            return;
-        }
-        for (PublishedDrill drill : tools.published()) {
-            Length diameter = drill.size().drill();
-            if (!minor.holds(diameter)) {
+    private void listed(HoleChoice.Tools tools) {
+        for (ListedDrill listed : tools.listed()) {
+            if (!listed.inside()) {
                 add(
                         "listBreaksLimits",
-                        drill.list(),
-                        "A list in use (%s) names %s, %.0f %% of thread: already by its own diameter outside the limits of the hole."
-                                .formatted(
-                                        drill.list(),
-                                        drill.called(),
-                                        100 * tools.basis().share(thread, diameter)));
+                        listed.drill().list(),
+                        "A list in use (%s) names %s, %.0f %% of thread: already by its own diameter outside the minor limits of the thread."
+                                .formatted(listed.drill().list(), listed.drill().called(), 100 * listed.share()));
             }
         }
     }

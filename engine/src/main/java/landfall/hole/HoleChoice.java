@@ -47,7 +47,7 @@ public record HoleChoice(
      * @param wanted share of thread, as a fraction
      * @param others two thinner and two thicker
      * @param forming null for a cutting tap
-     * @param published what lists in use name for this thread
+     * @param listed what lists in use name for this thread
      */
     public record Tools(
             ShareBasis basis,
@@ -55,7 +55,7 @@ public record HoleChoice(
             Drilled drill,
             List<Drilled> others,
             @Nullable FormingHole forming,
-            List<PublishedDrill> published) {}
+            List<ListedDrill> listed) {}
 
     /** The rule of the share aimed at. */
     public Rule wantedRule() {
@@ -123,6 +123,7 @@ public record HoleChoice(
                 ? DrillChoice.cutting(drills, against, wanted, pen)
                 : DrillChoice.forming(drills, against, wanted, forming.least(), pen)
                         .orElseThrow();
-        return new Tools(basis, wanted, choice.drill(), choice.others(), forming, PublishedDrill.of(thread));
+        List<ListedDrill> listed = basis == ShareBasis.FULL_DEPTH ? ListedDrill.of(wish.callOut(), pen) : List.of();
+        return new Tools(basis, wanted, choice.drill(), choice.others(), forming, listed);
     }
 }

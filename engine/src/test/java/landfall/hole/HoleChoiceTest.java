@@ -143,8 +143,8 @@ class HoleChoiceTest {
         assertThat(hole(wish("1/4-20 UNC-2B")).cautions())
                 .contains(new Caution(
                         "listBreaksLimits",
-                        "A list in use (about 50 %) names 7/32, 48 % of thread: already by its own diameter outside the limits"
-                                + " of the hole.",
+                        "A list in use (about 50 %) names 7/32, 48 % of thread: already by its own diameter outside the"
+                                + " minor limits of the thread.",
                         "about 50 %"));
         assertThat(hole(wish("M8x1-6H")).cautions().stream().map(Caution::code)).doesNotContain("listBreaksLimits");
     }

@@ -12,6 +12,7 @@ public enum Unit {
     LENGTH("mm", "in", Length.MM_PER_INCH, 3, 4),
     LENGTH_PER_RADIAN("mm/rad", "in/rad", Length.MM_PER_INCH, 4, 5),
     AREA("mm²", "in²", Length.MM_PER_INCH * Length.MM_PER_INCH, 3, 5),
+    AREA_PER_LENGTH("mm²/mm", "in²/in", Length.MM_PER_INCH, 3, 4),
     VOLUME("mm³", "in³", Length.MM_PER_INCH * Length.MM_PER_INCH * Length.MM_PER_INCH, 2, 5),
     ANGLE("deg", 3),
     PURE("1", 4),

@@ -1,0 +1,107 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.cards.ask;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import landfall.cards.entry.LengthEntry;
+import landfall.cards.form.Kind;
+import landfall.cards.form.Kinds;
+import landfall.drill.Drawer;
+import landfall.drill.Drill;
+import landfall.drill.DrillSeries;
+import landfall.fault.Answer;
+import landfall.fault.Finding;
+import landfall.material.Materials;
+import landfall.material.WorkMaterial;
+import landfall.quantity.Length;
+import landfall.quantity.UnitSystem;
+import landfall.tap.FluteKind;
+
+/** The kinds that questions about work have: what is tapped, which drills there are, how flutes run. */
+final class WorkKinds {
+    static final Kind<WorkMaterial> MATERIAL = new Kind<>(
+            "a work material: 1045, C45, 6061-T6",
+            (text, bare) -> Materials.find("material", text),
+            Kinds.ordered("type", "string", "description", "a work material: 1045, C45, 6061-T6"));
+
+    private static final String DRILL_WORDS =
+            "drawers and drills: number, letter, fraction, metric, inch, #7, 6.8 mm, 13/64";
+
+    /** The drills that a shop owns: whole drawers, single drills, or both. */
+    static final Kind<List<Drill>> DRILLS =
+            new Kind<>(DRILL_WORDS, WorkKinds::drills, Kinds.ordered("type", "string", "description", DRILL_WORDS));
+
+    static final Kind<FluteKind> FLUTES = Kinds.choice(flutes());
+
+    private WorkKinds() {}
+
+    private static Map<String, FluteKind> flutes() {
+        Map<String, FluteKind> kinds = new LinkedHashMap<>();
+        for (FluteKind kind : FluteKind.values()) {
+            kinds.put(kind.code(), kind);
+        }
+        return kinds;
+    }
+
+    private static Answer<List<Drill>> drills(String text, UnitSystem bare) {
+        List<Drill> drills = new ArrayList<>();
+        List<Finding> findings = new ArrayList<>();
+        for (String part : text.split(",")) {
+            String word = part.strip();
+            List<Drill> drawer = drawer(word.toLowerCase(Locale.ROOT));
+            if (!drawer.isEmpty()) {
+                drills.addAll(drawer);
+            } else {
+                Answer<Drill> single = single(word, bare);
+                findings.addAll(single.findings());
+                if (single instanceof Answer.Of<Drill> of) {
+                    drills.add(of.value());
+                }
+            }
+        }
+        return findings.isEmpty() ? Answer.of(drills.stream().distinct().toList()) : Answer.refused(findings);
+    }
+
+    private static List<Drill> drawer(String word) {
+        if (word.equals("inch")) {
+            return DrillSeries.all().stream()
+                    .filter(drill -> drill.drawer().system() == UnitSystem.INCH)
+                    .toList();
+        }
+        for (Drawer drawer : Drawer.values()) {
+            if (drawer.word().equals(word)) {
+                return DrillSeries.of(drawer);
+            }
+        }
+        return List.of();
+    }
+
+    /** One drill by its name or diameter; a size that no drawer has keeps the text as its name. */
+    private static Answer<Drill> single(String word, UnitSystem bare) {
+        var named = DrillSeries.named(word);
+        if (named.isPresent()) {
+            return Answer.of(named.get());
+        }
+        Answer<Length> diameter = LengthEntry.readDiameter(word, bare);
+        if (diameter instanceof Answer.Refused<Length>) {
+            return Answer.refused(new Finding("", word, "is neither a drawer nor a drill", "write " + DRILL_WORDS));
+        }
+        Length length = diameter.orThrow();
+        if (length.mm() <= 0) {
+            return Answer.refused(new Finding("", word, "must be over 0", "write a drill such as 6.8 mm"));
+        }
+        return Answer.of(DrillSeries.all().stream()
+                .filter(drill -> Math.abs(drill.diameter().mm() - length.mm()) < 1e-6)
+                .findFirst()
+                .orElseGet(() -> odd(word, length)));
+    }
+
+    private static Drill odd(String word, Length length) {
+        boolean metric = word.endsWith("mm");
+        String name = metric ? word.substring(0, word.length() - 2).strip() : word;
+        return new Drill(metric ? Drawer.METRIC : Drawer.FRACTION, name, length);
+    }
+}

@@ -1,0 +1,115 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.cards.ask;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import landfall.cards.answer.Document;
+import landfall.cards.answer.JsonAnswer;
+import landfall.fault.Answer;
+import landfall.fault.Finding;
+import landfall.working.WorkingCheck;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+@DisplayName("hole: drill, depths and strength")
+class HoleAskTest {
+    private static Answer<Document> answer(String... typed) {
+        Map<String, String> map = new LinkedHashMap<>();
+        for (int i = 0; i < typed.length; i += 2) {
+            map.put(typed[i], typed[i + 1]);
+        }
+        return new HoleAsk().answer(map);
+    }
+
+    private static String json(String... typed) {
+        return JsonAnswer.line(answer(typed).orThrow(), false);
+    }
+
+    @Test
+    void everyFigureHasItsStepAndEveryItemItsWords() {
+        List<Document> documents = new ArrayList<>();
+        for (String callOut : new String[] {"M8x1.25-6H", "1/4-20 UNC-2B", "M10", "0-80 UNF-3B", "M16xPh3P1.5-6H-LH"}) {
+            documents.add(answer("thread", callOut).orThrow());
+            documents.add(answer("thread", callOut, "depth", "10 mm", "blind", "yes", "tap", "straight")
+                    .orThrow());
+            documents.add(answer("thread", callOut, "forming", "yes", "drills", "metric,inch")
+                    .orThrow());
+        }
+        documents.add(answer(
+                        "thread",
+                        "1/2-13 UNC-2B",
+                        "depth",
+                        "1 in",
+                        "through",
+                        "yes",
+                        "material",
+                        "304",
+                        "hole",
+                        "27/64",
+                        "screw-strength",
+                        "180 ksi",
+                        "part-strength",
+                        "45 ksi",
+                        "wall",
+                        "4 mm",
+                        "share",
+                        "70%")
+                .orThrow());
+        for (Document document : documents) {
+            Walk.through(document);
+            WorkingCheck.everyFormulaGivesItsFigure(document.working());
+        }
+    }
+
+    @Test
+    void anInchHoleAnswersUnderTheKeysOfTheContract() {
+        String json = json("thread", "1/4-20 UNC-2B", "depth", "0.25", "blind", "yes");
+        assertThat(json)
+                .contains("\"minor\":{\"min\":0.202,\"max\":0.207,\"unit\":\"in\"")
+                .contains("\"drill\":{\"name\":\"#7\",\"diameter\":{\"value\":0.201,\"unit\":\"in\"")
+                .contains("\"share\":{\"value\":75.4404351741,\"unit\":\"%\"")
+                .contains("\"expectedHole\":{\"low\":")
+                .contains("\"depth\":{\"fullThread\":{\"value\":0.25,\"unit\":\"in\"")
+                .contains("\"tapPoint\":{\"value\":0.35,\"unit\":\"in\"")
+                .contains("\"tensileStressArea\":{\"value\":0.0318")
+                .contains("\"unit\":\"in²/in\"")
+                .contains("against the old full depth of 0.6495 P a side");
+    }
+
+    @Test
+    void aMetricHoleIsInsideItsLimits() {
+        assertThat(json("thread", "M8x1.25-6H"))
+                .contains("\"minor\":{\"min\":6.647,\"max\":6.912,\"unit\":\"mm\"")
+                .contains("\"name\":\"6.8 mm\"")
+                .contains("\"inside\":true")
+                .doesNotContain("\"depth\":");
+    }
+
+    @Test
+    void aShopsOwnDrillsAreChosenFrom() {
+        assertThat(json("thread", "1/4-20 UNC-2B", "drills", "13/64, #8, 5.1 mm, 5.05 mm"))
+                .contains("\"drill\":{\"name\":\"5.1 mm\"");
+        assertThat(json("thread", "M8x1.25-6H", "drills", "inch")).contains("\"drill\":{\"name\":\"H\"");
+    }
+
+    @Test
+    void whatCannotBeIsRefusedAllAtOnce() {
+        assertThat(answer("thread", "M8", "blind", "yes", "through", "yes", "forming", "yes", "tap", "straight")
+                        .findings())
+                .extracting(Finding::field)
+                .containsExactly("through", "tap");
+        assertThat(answer("thread", "M8", "drills", "metric, sevenish", "material", "cheese", "share", "0.7")
+                        .findings())
+                .extracting(Finding::field)
+                .containsExactly("material", "drills", "share");
+    }
+
+    @Test
+    void anExternalClassHasNoHole() {
+        assertThat(answer("thread", "M8x1.25-6g").findings().get(0).why()).isEqualTo("names the external thread only");
+    }
+}
