@@ -26,13 +26,15 @@ import org.jspecify.annotations.Nullable;
 
 /** {@code hole}: which drill, how deep, and what the thread will hold. */
 public final class HoleAsk implements Question {
-    static final Field<WorkMaterial> MATERIAL = Field.optional("material", WorkKinds.MATERIAL, "304");
+    static final Field<WorkMaterial> MATERIAL =
+            Field.optional("material", WorkKinds.MATERIAL, "304").worded("work-material");
     static final Field<Length> DEPTH = Field.optional("depth", Quantities.length(0.05, 2000), "1/2 in");
     static final Field<Boolean> BLIND = Field.optional("blind", Kinds.YES_NO, "yes");
     static final Field<Boolean> THROUGH = Field.optional("through", Kinds.YES_NO, "yes");
     private static final Field<Double> CHAMFER = Field.optional("chamfer-threads", Quantities.number(0.2, 40), "4");
-    private static final Field<List<Drill>> DRILLS =
-            Field.optional("drills", WorkKinds.DRILLS, "number, letter, fraction");
+    private static final Field<List<Drill>> DRILLS = Field.optional(
+                    "drills", WorkKinds.DRILLS, "number, letter, fraction")
+            .worded("drills-to-use");
     private static final Field<Boolean> FORMING = Field.optional("forming", Kinds.YES_NO, "no");
     private static final Field<FluteKind> TAP = Field.optional("tap", WorkKinds.FLUTES, "spiral-right");
     private static final Field<Double> SHARE = Field.optional("share", Quantities.SHARE, "70 %");

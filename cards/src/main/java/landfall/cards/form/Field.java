@@ -8,19 +8,25 @@ import landfall.cards.words.Words;
  *
  * @param path where it stands in a card, and what it is called on the command line and in an address:
  *     {@code flutes.count}
+ * @param words what the words of the field are found by; the path in most forms
  * @param example a text that is accepted
  */
-public record Field<T>(String path, Kind<T> kind, boolean required, String example) {
+public record Field<T>(String path, String words, Kind<T> kind, boolean required, String example) {
     public static <T> Field<T> needed(String path, Kind<T> kind, String example) {
-        return new Field<>(path, kind, true, example);
+        return new Field<>(path, path, kind, true, example);
     }
 
     public static <T> Field<T> optional(String path, Kind<T> kind, String example) {
-        return new Field<>(path, kind, false, example);
+        return new Field<>(path, path, kind, false, example);
+    }
+
+    /** The same field under other words, where two forms mean different things by one path. */
+    public Field<T> worded(String other) {
+        return new Field<>(path, other, kind, required, example);
     }
 
     /** What it is, in a few words. */
     public String means() {
-        return Words.of("field." + path);
+        return Words.of("field." + words);
     }
 }

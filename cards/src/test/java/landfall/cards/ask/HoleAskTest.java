@@ -3,9 +3,7 @@ package landfall.cards.ask;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import landfall.cards.answer.Document;
 import landfall.cards.answer.JsonAnswer;
@@ -31,35 +29,7 @@ class HoleAskTest {
 
     @Test
     void everyFigureHasItsStepAndEveryItemItsWords() {
-        List<Document> documents = new ArrayList<>();
-        for (String callOut : new String[] {"M8x1.25-6H", "1/4-20 UNC-2B", "M10", "0-80 UNF-3B", "M16xPh3P1.5-6H-LH"}) {
-            documents.add(answer("thread", callOut).orThrow());
-            documents.add(answer("thread", callOut, "depth", "10 mm", "blind", "yes", "tap", "straight")
-                    .orThrow());
-            documents.add(answer("thread", callOut, "forming", "yes", "drills", "metric,inch")
-                    .orThrow());
-        }
-        documents.add(answer(
-                        "thread",
-                        "1/2-13 UNC-2B",
-                        "depth",
-                        "1 in",
-                        "through",
-                        "yes",
-                        "material",
-                        "304",
-                        "hole",
-                        "27/64",
-                        "screw-strength",
-                        "180 ksi",
-                        "part-strength",
-                        "45 ksi",
-                        "wall",
-                        "4 mm",
-                        "share",
-                        "70%")
-                .orThrow());
-        for (Document document : documents) {
+        for (Document document : WorkSamples.documents()) {
             Walk.through(document);
             WorkingCheck.everyFormulaGivesItsFigure(document.working());
         }

@@ -13,7 +13,10 @@ public final class Samples {
     private Samples() {}
 
     public static List<Question> questions() {
-        return List.of(new ThreadAsk(), new GrindAsk(), new GaugeAsk(), new LifeAsk());
+        List<Question> all = new ArrayList<>(
+                List.of(new ThreadAsk(), new GrindAsk(), new GaugeAsk(), new LifeAsk()));
+        all.addAll(WorkSamples.questions());
+        return all;
     }
 
     public static List<Document> documents() {
@@ -30,6 +33,7 @@ public final class Samples {
                 .orThrow());
         all.addAll(gauges());
         all.add(new LifeAsk().answer(Cards.typed("tap-half-13-worn.json")).orThrow());
+        all.addAll(WorkSamples.documents());
         return all;
     }
 

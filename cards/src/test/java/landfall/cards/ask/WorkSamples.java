@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.cards.ask;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import landfall.cards.answer.Document;
+
+/** Answers about holes and the taps for them that between them show every item there is. */
+final class WorkSamples {
+    private WorkSamples() {}
+
+    static List<Question> questions() {
+        return List.of(new HoleAsk());
+    }
+
+    static List<Document> documents() {
+        List<Document> all = new ArrayList<>();
+        HoleAsk hole = new HoleAsk();
+        for (String callOut : List.of("M8x1.25-6H", "1/4-20 UNC-2B", "M10", "0-80 UNF-3B", "M16xPh3P1.5-6H-LH")) {
+            all.add(hole.answer(Map.of("thread", callOut)).orThrow());
+            all.add(hole.answer(Map.of("thread", callOut, "depth", "10 mm", "blind", "yes", "tap", "straight"))
+                    .orThrow());
+            all.add(hole.answer(Map.of("thread", callOut, "forming", "yes", "drills", "metric,inch"))
+                    .orThrow());
+        }
+        all.add(hole.answer(Map.of(
+                        "thread",
+                        "1/2-13 UNC-2B",
+                        "depth",
+                        "1 in",
+                        "through",
+                        "yes",
+                        "material",
+                        "304",
+                        "hole",
+                        "27/64",
+                        "screw-strength",
+                        "180 ksi",
+                        "part-strength",
+                        "45 ksi",
+                        "wall",
+                        "4 mm",
+                        "share",
+                        "70%"))
+                .orThrow());
+        return all;
+    }
+}
