@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import landfall.fault.Caution;
-import landfall.material.Tapping;
 import landfall.quantity.Length;
 import landfall.quantity.Limits;
 import landfall.quantity.UnitSystem;
@@ -16,7 +15,8 @@ import org.jspecify.annotations.Nullable;
 final class HoleCautions {
     private static final Caution LOCAL_CODE = new Caution(
             "localCode",
-            "Threads that hold gas, steam, oxygen, refrigerant, fuel or pressure, that lift or carry people, or that"
+            "Threads that hold gas, steam, oxygen, refrigerant, fuel or pressure, that lift or carry people,"
+                    + " or that"
                     + " fly: the local code and licensed practice decide. A gauge that fits proves nothing there.");
     private static final Length QUARTER_INCH = Length.ofInch(0.25);
 
@@ -49,33 +49,33 @@ final class HoleCautions {
         return List.copyOf(found.cautions);
     }
 
-    private void add(String code, String raisedBy, String text) {
-        cautions.add(new Caution(code, text, raisedBy));
+    private void add(String code, String raisedBy, String text, Object... figures) {
+        cautions.add(new Caution(code, figures.length == 0 ? text : text.formatted(figures), raisedBy));
     }
 
     private void drill(HoleChoice.Tools tools, Limits limits) {
         Drilled drill = tools.drill();
         String called = drill.drill().called();
+        Length low = Length.ofMm(drill.expected().low());
+        Length middle = Length.ofMm(drill.expected().expected());
+        Length high = Length.ofMm(drill.expected().high());
         if (!drill.inside()) {
             add(
                     "noDrillInside",
                     "E",
-                    "No drill in these drawers leaves a hole inside the limits: %s is the nearest, its hole is expected at %s."
-                                    .formatted(
-                                            called,
-                                            Length.ofMm(drill.expected().expected())
-                                                    .words())
-                            + " Ream to size, or name more drawers.");
-        } else if (!limits.holds(Length.ofMm(drill.expected().low()))
-                || !limits.holds(Length.ofMm(drill.expected().high()))) {
+                    "No drill in these drawers leaves a hole inside the limits: %s is the nearest, its hole is"
+                            + " expected at %s. Ream to size, or name more drawers.",
+                    called,
+                    middle.words());
+        } else if (!limits.holds(low) || !limits.holds(high)) {
             add(
                     "bandCrossesLimit",
                     "E_hi",
-                    "The hole of drill %s is expected inside, but %s to %s is usual: a poor point takes it over. Gauge the first hole."
-                            .formatted(
-                                    called,
-                                    Length.ofMm(drill.expected().low()).words(),
-                                    Length.ofMm(drill.expected().high()).words()));
+                    "The hole of drill %s is expected inside, but %s to %s is usual: a poor point takes it over."
+                            + " Gauge the first hole.",
+                    called,
+                    low.words(),
+                    high.words());
         }
         if (!Oversize.covers(drill.drill().diameter())) {
             add(
@@ -89,22 +89,22 @@ final class HoleCautions {
         add(
                 "formingHole",
                 "D_jam",
-                "A forming tap wants its hole about three times as closely as a cutting one: never under %s, or it can jam. A"
-                                .formatted(forming.least().words())
-                        + " reamer or a well ground drill, oil-rich or extreme-pressure fluid, and twice to three times the"
-                        + " torque of a cutting tap.");
+                "A forming tap wants its hole about three times as closely as a cutting one: never under %s, or it can"
+                        + " jam. A reamer or a well ground drill, oil-rich or extreme-pressure fluid, and twice to three"
+                        + " times the torque of a cutting tap.",
+                forming.least().words());
         if (wish.material() == null) {
             add(
                     "formingMaterial",
                     "",
                     "Forming wants a material that makes a long chip when drilled, under about 35 HRC: not cast iron, not"
                             + " brittle brass, not hard bronze.");
-        } else if (!Tapping.of(wish.material()).map(Tapping::canBeFormed).orElse(false)) {
+        } else if (!wish.material().canBeFormed()) {
             add(
                     "notFormable",
                     wish.material().id(),
-                    wish.material().id()
-                            + " is not known to take a forming tap: it breaks rather than flows. Cut the thread.");
+                    "%s is not known to take a forming tap: it breaks rather than flows. Cut the thread.",
+                    wish.material().id());
         }
     }
 
@@ -114,8 +114,11 @@ final class HoleCautions {
                 add(
                         "listBreaksLimits",
                         listed.drill().list(),
-                        "A list in use (%s) names %s, %.0f %% of thread: already by its own diameter outside the minor limits of the thread."
-                                .formatted(listed.drill().list(), listed.drill().called(), 100 * listed.share()));
+                        "A list in use (%s) names %s, %.0f %% of thread: already by its own diameter outside the minor"
+                                + " limits of the thread.",
+                        listed.drill().list(),
+                        listed.drill().called(),
+                        100 * listed.share());
             }
         }
     }
@@ -133,7 +136,8 @@ final class HoleCautions {
             add(
                     "longEngagement",
                     "T",
-                    "Over one and a half diameters of thread: no real gain in strength, more torque, and the standard pitch"
+                    "Over one and a half diameters of thread: no real gain in strength, more torque, and the"
+                            + " standard pitch"
                             + " diameter tolerance no longer applies.");
         }
         if (unified && diameters > 3 + 1e-9) {
@@ -143,7 +147,8 @@ final class HoleCautions {
             add(
                     "smallSizeHole",
                     "T",
-                    "Under 1/4 in the handbook widens the hole limits by a tolerance that is not held here: these are half the"
+                    "Under 1/4 in the handbook widens the hole limits by a tolerance that is not held here:"
+                            + " these are half the"
                             + " minor diameter tolerance wide.");
         }
         if (!wish.through()) {
@@ -156,13 +161,15 @@ final class HoleCautions {
             add(
                     "chipStore",
                     "c_s",
-                    "These flutes leave the chips in the hole: the room below the thread is an estimate (chips take 3 to 8 times"
+                    "These flutes leave the chips in the hole: the room below the thread is an estimate (chips"
+                            + " take 3 to 8 times"
                             + " their solid volume), or come out and clear the hole.");
         } else if (wish.tools().flutes() == null) {
             add(
                     "chipsAssumedOut",
                     "c_s",
-                    "No room for chips is counted: a tap that brings them out is taken. A straight flute or a spiral point leaves"
+                    "No room for chips is counted: a tap that brings them out is taken. A straight flute or a"
+                            + " spiral point leaves"
                             + " them below the thread.");
         }
     }
@@ -174,7 +181,8 @@ final class HoleCautions {
         add(
                 "strengthLowerBound",
                 "L_e",
-                "The engagement is a lower bound: shear areas are geometric, and nut dilation, bending and friction lower what"
+                "The engagement is a lower bound: shear areas are geometric, and nut dilation, bending and"
+                        + " friction lower what"
                         + " they hold. Leave a margin on the soft side.");
         if (wish.strengths().screw() == null != (wish.strengths().part() == null)) {
             add("strengthAssumedEqual", "J", "Only one strength was told: the other is taken equal.");
@@ -190,15 +198,16 @@ final class HoleCautions {
             add(
                     "thinWall",
                     wall.words(),
-                    "Less than half a diameter of metal outside the thread (common practice, no source): the wall can swell while"
+                    "Less than half a diameter of metal outside the thread (common practice, no source): the"
+                            + " wall can swell while"
                             + " tapping and spring back, and the GO goes tight.");
         }
-        if (wish.material() != null
-                && Tapping.of(wish.material()).map(Tapping::workHardens).orElse(false)) {
+        if (wish.material() != null && wish.material().group().hardensUnderTheTool()) {
             add(
                     "hardenedSkin",
                     wish.material().id(),
-                    "This material hardens where it is rubbed: a dull drill or a dwelling one leaves a skin that ruins the tap."
+                    "This material hardens where it is rubbed: a dull drill or a dwelling one leaves a skin"
+                            + " that ruins the tap."
                             + " Sharp drill, steady feed, never dwell.");
         }
     }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.hole;
 
-import landfall.material.Tapping;
 import landfall.quantity.Length;
 import landfall.working.Pen;
 import landfall.working.Rule;
@@ -50,8 +49,7 @@ final class WantedShare {
     }
 
     private static boolean isHard(HoleWish wish) {
-        return wish.material() != null
-                && Tapping.of(wish.material()).map(Tapping::hard).orElse(false);
+        return wish.material() != null && wish.material().isHard();
     }
 
     /** Engagement over the diameter; 0 when no depth is told. */

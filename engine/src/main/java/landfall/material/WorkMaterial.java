@@ -2,6 +2,8 @@
 package landfall.material;
 
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import landfall.quantity.Angle;
 import landfall.quantity.Speed;
 import landfall.quantity.Stress;
@@ -14,12 +16,31 @@ import landfall.quantity.Stress;
  */
 public record WorkMaterial(
         Naming naming, WorkGroup group, CuttingFigures cutting, ReliefRange relief, Marked<Between<Stress>> shear) {
+    private static final Pattern ROCKWELL_C = Pattern.compile("(\\d+)-\\d+ HRC");
+
     public String id() {
         return naming.id;
     }
 
     public List<String> names() {
         return naming.names;
+    }
+
+    /** Over 35 HRC, by the list's own words; a list that gives Brinell says no. */
+    public boolean isHard() {
+        Matcher rockwell = ROCKWELL_C.matcher(naming.hardness);
+        return rockwell.matches() && Integer.parseInt(rockwell.group(1)) >= 35;
+    }
+
+    /** Whether a forming tap can press a thread into it: soft, and its chip does not break when it is drilled. */
+    public boolean canBeFormed() {
+        ChipClass chip = cutting.chip().value().kind();
+        boolean flows = chip == ChipClass.STRINGY || chip == ChipClass.LONG || chip == ChipClass.MEDIUM;
+        return switch (group) {
+            case STEEL, STAINLESS, ALUMINIUM -> flows && !isHard();
+            case COPPER, TITANIUM_NICKEL -> chip == ChipClass.STRINGY && !isHard();
+            default -> false;
+        };
     }
 
     /**
