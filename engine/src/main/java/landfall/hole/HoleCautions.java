@@ -81,7 +81,8 @@ final class HoleCautions {
             add(
                     "oversizeExtrapolated",
                     "o",
-                    "The oversize of drilled holes is held from 1/16 to 1 in; for this drill the nearest row stands in.");
+                    "The oversize of drilled holes is held from 1/16 to 1 in; for this"
+                            + " drill the nearest row stands in.");
         }
     }
 
@@ -90,14 +91,16 @@ final class HoleCautions {
                 "formingHole",
                 "D_jam",
                 "A forming tap wants its hole about three times as closely as a cutting one: never under %s, or it can"
-                        + " jam. A reamer or a well ground drill, oil-rich or extreme-pressure fluid, and twice to three"
+                        + " jam. A reamer or a well ground drill, oil-rich or extreme-pressure"
+                        + " fluid, and twice to three"
                         + " times the torque of a cutting tap.",
                 forming.least().words());
         if (wish.material() == null) {
             add(
                     "formingMaterial",
                     "",
-                    "Forming wants a material that makes a long chip when drilled, under about 35 HRC: not cast iron, not"
+                    "Forming wants a material that makes a long chip when drilled, under"
+                            + " about 35 HRC: not cast iron, not"
                             + " brittle brass, not hard bronze.");
         } else if (!wish.material().canBeFormed()) {
             add(

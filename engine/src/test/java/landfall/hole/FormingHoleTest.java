@@ -66,8 +66,8 @@ class FormingHoleTest {
         HoleWish wish = HoleChoiceTest.wish("M30x3.5")
                 .with(new HoleWish.Tools(DrillSeries.of(Drawer.LETTER), null, null, FluteKind.FORMING));
         assertThat(HoleChoice.of(wish).findings().get(0).sentence())
-                .isEqualTo(
-                        "drills: \"\" holds no drill large enough: below 27.918 mm (1.0991 in) a forming tap can jam. To"
-                                + " mend: name more drawers.");
+                .isEqualTo("drills: \"\" holds no drill large enough: below 27.918 mm (1.0991 in)"
+                        + " a forming tap can jam. To"
+                        + " mend: name more drawers.");
     }
 }

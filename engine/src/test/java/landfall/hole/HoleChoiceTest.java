@@ -194,9 +194,9 @@ class HoleChoiceTest {
     @Test
     void anExternalClassIsRefusedWithTheMend() {
         assertThat(HoleChoice.of(wish("1/4-20 UNC-2A")).findings().get(0).sentence())
-                .isEqualTo(
-                        "callout: \"1/4-20 UNC-2A\" names the external thread only. To mend: give the class of the hole, or"
-                                + " leave the class out.");
+                .isEqualTo("callout: \"1/4-20 UNC-2A\" names the external thread only. To mend:"
+                        + " give the class of the hole, or"
+                        + " leave the class out.");
     }
 
     @Test
