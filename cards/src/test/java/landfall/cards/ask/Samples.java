@@ -13,8 +13,7 @@ public final class Samples {
     private Samples() {}
 
     public static List<Question> questions() {
-        List<Question> all = new ArrayList<>(
-                List.of(new ThreadAsk(), new GrindAsk(), new GaugeAsk(), new LifeAsk()));
+        List<Question> all = new ArrayList<>(List.of(new ThreadAsk(), new GrindAsk(), new GaugeAsk(), new LifeAsk()));
         all.addAll(WorkSamples.questions());
         return all;
     }
