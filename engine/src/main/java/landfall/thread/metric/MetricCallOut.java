@@ -134,7 +134,7 @@ public record MetricCallOut(Form form, MetricSize size, Fit fit, Engagement enga
 
     @Override
     public CallOut withoutClass() {
-        return new MetricCallOut(size, Fit.NONE, engagement, hand);
+        return new MetricCallOut(form, size, Fit.NONE, engagement, hand);
     }
 
     @Override
