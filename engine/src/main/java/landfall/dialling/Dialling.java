@@ -2,6 +2,8 @@
 package landfall.dialling;
 
 import java.util.List;
+import landfall.fault.Answer;
+import landfall.fault.OutOfRange;
 import landfall.grind.Place;
 import landfall.working.Pen;
 import landfall.working.Rule;
@@ -18,8 +20,13 @@ public final class Dialling {
 
     private Dialling() {}
 
-    public static Worked<DialFindings> of(DialAsk ask) {
-        return Worked.of(pen -> findings(ask, pen));
+    /** What the readings tell, or why they tell nothing. */
+    public static Answer<Worked<DialFindings>> of(DialAsk ask) {
+        try {
+            return Answer.of(Worked.of(pen -> findings(ask, pen)));
+        } catch (OutOfRange e) {
+            return Answer.refused(e.finding());
+        }
     }
 
     static DialFindings findings(DialAsk ask, Pen pen) {

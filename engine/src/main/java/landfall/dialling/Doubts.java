@@ -26,6 +26,7 @@ final class Doubts {
         doubts.model();
         doubts.runOut();
         doubts.reference();
+        doubts.turned();
         doubts.phase();
         doubts.spread();
         doubts.outliers();
@@ -119,6 +120,25 @@ final class Doubts {
                     "referenceNotUsed",
                     "the reference was not used: no run-out is told that it could be taken off",
                     "reference");
+        }
+    }
+
+    /** A falling land shows run-out turned towards its edge by its relief: e tan(α) stays behind when vectors part. */
+    private void turned() {
+        Against against = found.against();
+        if (against == null || !Against.isOnChamfer(found.place())) {
+            return;
+        }
+        double tangent =
+                Math.abs(found.slope().value().mm()) / ask.tap().radius().mm();
+        Length left = against.reference().eccentricity().value().times(tangent);
+        if (left.mm() > ask.readings().resolution().mm() / 2) {
+            add(
+                    "reliefTurnsRunOut",
+                    ("a relieved land shows run-out turned towards its edge by the relief angle, so up to %s of the"
+                                    + " reference's own run-out is left over here: re-seat until the reference runs true")
+                            .formatted(Numbers.both(left)),
+                    "eccentricity");
         }
     }
 

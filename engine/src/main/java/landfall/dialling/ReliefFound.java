@@ -11,9 +11,20 @@ import landfall.quantity.Length;
  * @param working relief left when the tap advances, square to the edge at the middle of the chamfer
  * @param ground static relief, square to the edge
  * @param wanted working relief that it is judged by
+ * @param asItWas rises over the land that would grind the same again
  * @param verdict whether to set it like it was
  */
-public record ReliefFound(Length fall, FittedAngle working, Angle ground, Angle wanted, Verdict verdict) {
+public record ReliefFound(
+        Length fall, FittedAngle working, Angle ground, Angle wanted, AsItWas asItWas, Verdict verdict) {
+    /**
+     * What a fixture would have to rise over the land to grind the relief that is on the tap, by one slide alone.
+     *
+     * @param axialOnly along the axis
+     * @param radialOnly square to the axis
+     * @param squareOnly square to the chamfer
+     */
+    public record AsItWas(Length axialOnly, Length radialOnly, Length squareOnly) {}
+
     /** Common practice knows relief to two degrees, no better. */
     static final double PRACTICE_DEG = 2;
 

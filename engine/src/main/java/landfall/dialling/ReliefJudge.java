@@ -26,6 +26,19 @@ final class ReliefJudge {
     static final Rule WORKING_STANDARD = new Rule(
             "u_α", "cos(α_n)^2*u_k/r*180/pi", "deg", GEOMETRY, Trust.DERIVED, "standard uncertainty of the relief");
 
+    static final Rule LAND = Rule.given("θ_L", "deg", "land angle, edge to heel");
+    static final Rule AXIAL_ONLY = new Rule(
+            "a_was",
+            "f'/tan(κ)*θ_L*pi/180",
+            "mm",
+            GEOMETRY,
+            Trust.DERIVED,
+            "axial rise alone that grinds the same again");
+    static final Rule RADIAL_ONLY = new Rule(
+            "b_was", "f'*θ_L*pi/180", "mm", GEOMETRY, Trust.DERIVED, "radial rise alone that grinds the same again");
+    static final Rule SQUARE_ONLY = new Rule(
+            "c_was", "-k*θ_L*pi/180", "mm", GEOMETRY, Trust.DERIVED, "rise square to the chamfer that grinds the same");
+
     private ReliefJudge() {}
 
     static ReliefFound of(Fitted slope, TapFacts tap, Beside beside, Pen pen) {
@@ -44,7 +57,22 @@ final class ReliefJudge {
                 Angle.ofDeg(standard),
                 Angle.ofRad(flat * slope.uncertainty().mm()));
         Angle wanted = wanted(tap, beside, loss);
-        return new ReliefFound(Length.ofMm(fall), left, Angle.ofDeg(ground), wanted, ReliefFound.judge(left, wanted));
+        return new ReliefFound(
+                Length.ofMm(fall),
+                left,
+                Angle.ofDeg(ground),
+                wanted,
+                asItWas(fall, tap, pen),
+                ReliefFound.judge(left, wanted));
+    }
+
+    private static ReliefFound.AsItWas asItWas(double fall, TapFacts tap, Pen pen) {
+        double land = Math.toRadians(pen.write(LAND, tap.land().deg()));
+        double kappa = tap.chamfer().rad();
+        return new ReliefFound.AsItWas(
+                Length.ofMm(pen.write(AXIAL_ONLY, fall / Math.tan(kappa) * land)),
+                Length.ofMm(pen.write(RADIAL_ONLY, fall * land)),
+                Length.ofMm(pen.write(SQUARE_ONLY, fall * Math.cos(kappa) * land)));
     }
 
     /** The working relief that the wanted rises would leave, or the usual one. */

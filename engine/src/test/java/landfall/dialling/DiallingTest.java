@@ -43,6 +43,32 @@ class DiallingTest {
         assertThat(codes(found)).doesNotContain("reliefRubs", "reliefLittle", "reliefMuch");
     }
 
+    /** 1/2-13, 9 deg, r .23 in, 40 deg for 6 deg working: .11653, .018457, .018230 in (method note, own check). */
+    @Test
+    void givesTheRisesThatWouldGrindTheSameAgain() {
+        TapFacts half =
+                TapFacts.straight(4, Length.ofInch(1.0 / 13), Angle.ofDeg(9), Length.ofInch(0.23), Angle.ofDeg(40));
+        double square = Length.ofInch(0.026437).mm() * Math.cos(Math.toRadians(9));
+        Readings readings = KnownTap.even(4, -square, 0, 0).exact(even(40, 5), 0.001);
+        DialFindings found = Dialling.of(new DialAsk(readings, CamProfile.straight(), half, Beside.NOTHING))
+                .orThrow()
+                .value();
+        ReliefFound relief = requireNonNull(found.relief());
+        assertThat(relief.working().value().deg()).isEqualTo(6, within(5e-4));
+        assertThat(relief.asItWas().axialOnly().inch()).isEqualTo(0.11653, within(5e-6));
+        assertThat(relief.asItWas().radialOnly().inch()).isEqualTo(0.018457, within(1e-6));
+        assertThat(relief.asItWas().squareOnly().inch()).isEqualTo(0.018230, within(1e-6));
+    }
+
+    @Test
+    void readingsWithoutASlopeAreRefused() {
+        Readings flat = KnownTap.even(3, -0.5, 0, 0).exact(new double[] {0}, 0.001);
+        assertThat(Dialling.of(new DialAsk(flat, CamProfile.straight(), M10, Beside.NOTHING))
+                        .findings())
+                .extracting(finding -> finding.field())
+                .containsExactly("readings");
+    }
+
     @Test
     void saysThatABareLandRubs() {
         DialFindings found = ask(still(0), Beside.NOTHING);
@@ -222,6 +248,7 @@ class DiallingTest {
             Readings readings = UNEVEN.read(even(40, 5), 0.001, 0.001, new Random(3));
             WorkingCheck.everyFormulaGivesItsFigure(
                     Dialling.of(new DialAsk(readings, CamProfile.straight(), M10, beside))
+                            .orThrow()
                             .steps());
         }
     }
@@ -289,6 +316,7 @@ class DiallingTest {
 
     private static DialFindings ask(Readings readings, Beside beside) {
         return Dialling.of(new DialAsk(readings, CamProfile.straight(), M10, beside))
+                .orThrow()
                 .value();
     }
 
