@@ -123,7 +123,7 @@ final class Doubts {
         }
     }
 
-    /** A falling land shows run-out turned towards its edge by its relief: e tan(α) stays behind when vectors part. */
+    /** A falling land shows run-out turned towards its edge by its relief: e tan(α) of it cannot be taken off. */
     private void turned() {
         Against against = found.against();
         if (against == null || !Against.isOnChamfer(found.place())) {
