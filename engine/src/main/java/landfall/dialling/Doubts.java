@@ -136,7 +136,7 @@ final class Doubts {
             add(
                     "reliefTurnsRunOut",
                     ("a relieved land shows run-out turned towards its edge by the relief angle, so up to %s of the"
-                                    + " reference's own run-out is left over here: re-seat until the reference runs true")
+                                    + " reference's own run-out is left over: re-seat until the reference runs true")
                             .formatted(Numbers.both(left)),
                     "eccentricity");
         }
