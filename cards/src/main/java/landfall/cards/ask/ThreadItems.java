@@ -13,6 +13,7 @@ import landfall.thread.ExternalExtras;
 import landfall.thread.LimitsOfSize;
 import landfall.thread.ScrewThread;
 import landfall.thread.SideLimits;
+import landfall.thread.Taper;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -39,7 +40,30 @@ final class ThreadItems {
         items.add(behind.figure("lead", thread.lead().perTurn(), "L"));
         limits.internal().ifPresent(side -> items.add(new Item.Group("internal", internal(side))));
         limits.external().ifPresent(side -> items.add(new Item.Group("external", external(side, limits.extras()))));
+        limits.taper().ifPresent(taper -> items.add(new Item.Group("taper", taper(taper))));
         return items;
+    }
+
+    /** A taper thread: its diameters plane by plane, and how far it screws in. */
+    private List<Item> taper(Taper taper) {
+        Taper.Turns turns = taper.turns();
+        return List.of(
+                behind.figure("perLength", taper.perLength(), Unit.PURE, "taper"),
+                new Item.Rows("planes", taper.planes().stream().map(this::plane).toList()),
+                behind.figure("handTight", turns.handTight(), "L1", "a"),
+                behind.figure("wrench", turns.wrench(), "L3", "w"),
+                behind.figure("turnsPlus", turns.plus(), Unit.PURE, "plus"),
+                behind.figure("turnsMinus", turns.minus(), Unit.PURE, "minus"));
+    }
+
+    private Item.Group plane(Taper.Plane plane) {
+        return Item.Group.of(
+                "plane",
+                new Item.Text("name", plane.name()),
+                behind.figure("at", plane.at(), "A3", "A0", "L1", "L2", "a", "b"),
+                behind.figure("major", plane.major(), "D3", "D0", "D1", "D2", "d0", "dg", "du"),
+                behind.figure("pitch", plane.pitch(), "E3", "E0", "E1", "E2", "d20", "d2g", "d2u"),
+                behind.figure("minor", plane.minor(), "K3", "K0", "K1", "K2", "d10", "d1g", "d1u"));
     }
 
     private List<Item> internal(SideLimits side) {
@@ -53,9 +77,9 @@ final class ThreadItems {
     private List<Item> external(SideLimits side, Optional<ExternalExtras> extras) {
         List<Item> items = new ArrayList<>(List.of(
                 new Item.Text("class", side.className()),
-                range("major", side.major(), "dmin", "dmax"),
+                range("major", side.major(), "dmin", "dmax", "D"),
                 range("pitch", side.pitch(), "d2min", "d2max"),
-                range("minor", side.minor(), "d3min", "d1max", "d3max")));
+                range("minor", side.minor(), "d3min", "d1min", "d1max", "d3max")));
         extras.ifPresent(more -> {
             items.add(behind.figure("allowance", more.allowance(), "es"));
             items.add(behind.figure("roundedRootMinorMax", more.roundedRootMinorMax(), "d3max"));

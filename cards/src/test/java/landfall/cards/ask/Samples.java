@@ -20,7 +20,7 @@ public final class Samples {
 
     public static List<Document> documents() {
         List<Document> all = new ArrayList<>();
-        for (String callOut : List.of("M8x1.25", "M16xPh3P1.5-6H-LH", "1/2-13 UNC-2A", "1/4-20 UNC")) {
+        for (String callOut : List.of("M8x1.25", "M16xPh3P1.5-6H-LH", "1/2-13 UNC-2A", "1/4-20 UNC", "1/2-14 NPT")) {
             all.add(new ThreadAsk().answer(Map.of("thread", callOut)).orThrow());
         }
         Map<String, String> m8 = new LinkedHashMap<>(Cards.typed("tap-m8.json", "fixture-three-lobes.json"));

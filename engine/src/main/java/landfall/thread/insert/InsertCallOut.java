@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import landfall.fault.Caution;
 import landfall.quantity.Length;
 import landfall.quantity.Limits;
@@ -25,6 +26,7 @@ public record InsertCallOut(CallOut nominal) implements CallOut {
     /** The wire fills one thread outside and one inside: 1.5 H on the diameter. */
     private static final double GROWTH = 1.29903811;
 
+    private static final Set<String> LIMIT_SYMBOLS = Set.of("Dmin", "D2min", "D2max", "D1min", "D1max");
     private static final double PITCH_GROWTH = 0.64951905;
     private static final double MINOR_GROWTH = 0.21650635;
 
@@ -68,10 +70,11 @@ public record InsertCallOut(CallOut nominal) implements CallOut {
 
     private SideLimits hole(Pen pen) {
         CallOut graded = nominal instanceof MetricCallOut metric ? metric.orInternal("5H") : nominal;
-        SideLimits small = graded.limits(Side.INTERNAL, pen).orElseThrow();
+        Pen tolerancesOnly = withoutLimits(pen);
+        SideLimits small = graded.limits(Side.INTERNAL, tolerancesOnly).orElseThrow();
         Length pitchTolerance = width(small.pitch());
         Length minorTolerance = graded instanceof UnifiedCallOut unified
-                ? unified.internalMinorTolerance(pen).orElseThrow()
+                ? unified.internalMinorTolerance(tolerancesOnly).orElseThrow()
                 : width(small.minor());
         InsertRules rules = isInch() ? InsertRules.INCH : InsertRules.METRIC;
         Length major = grown(rules.major(), GROWTH, pen);
@@ -85,6 +88,13 @@ public record InsertCallOut(CallOut nominal) implements CallOut {
                 Limits.from(major),
                 new Limits(pitch, pitchMax),
                 new Limits(minor, minorMax));
+    }
+
+    /**
+     * The nominal thread's tolerances belong to the working, its limits do not: those of the hole have their symbols.
+     */
+    private static Pen withoutLimits(Pen pen) {
+        return (rule, value) -> LIMIT_SYMBOLS.contains(rule.symbol()) ? value : pen.write(rule, value);
     }
 
     private static Length width(Limits limits) {

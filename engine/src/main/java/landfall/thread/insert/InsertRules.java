@@ -14,27 +14,27 @@ record InsertRules(Rule major, Rule pitchMin, Rule pitchMax, Rule minorMin, Rule
         Source shape = Source.of("derived", "docs/methods/insert-holes.md");
         return new InsertRules(
                 new Rule(
-                        "Ds",
+                        "Dmin",
                         "round(D + 1.29903811 * P, " + step + ")",
                         unit,
                         shape,
                         Trust.DERIVED,
                         "least major diameter of the hole"),
                 new Rule(
-                        "D2smin",
+                        "D2min",
                         "round(D + 0.64951905 * P, " + step + ")",
                         unit,
                         shape,
                         Trust.DERIVED,
                         "least pitch diameter of the hole"),
-                new Rule("D2smax", "D2smin + TD2", unit, rule, Trust.HANDBOOK, "greatest pitch diameter of the hole"),
+                new Rule("D2max", "D2min + TD2", unit, rule, Trust.HANDBOOK, "greatest pitch diameter of the hole"),
                 new Rule(
-                        "D1smin",
+                        "D1min",
                         "round(D + 0.21650635 * P, " + step + ")",
                         unit,
                         shape,
                         Trust.DERIVED,
                         "least minor diameter of the hole"),
-                new Rule("D1smax", "D1smin + TD1", unit, rule, Trust.HANDBOOK, "greatest minor diameter of the hole"));
+                new Rule("D1max", "D1min + TD1", unit, rule, Trust.HANDBOOK, "greatest minor diameter of the hole"));
     }
 }

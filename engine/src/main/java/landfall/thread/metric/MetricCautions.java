@@ -38,6 +38,12 @@ final class MetricCautions {
                             + "minor diameter is near its least.",
                     callOut.normal()));
         }
+        startsAndEngagement(callOut, cautions);
+        return List.copyOf(cautions);
+    }
+
+    private static void startsAndEngagement(MetricCallOut callOut, List<Caution> cautions) {
+        MetricSize size = callOut.size();
         if (size.starts() > 1) {
             cautions.add(new Caution(
                     "multiStartTolerance",
@@ -54,7 +60,6 @@ final class MetricCautions {
                             + " by formula; the standard's table differs by up to 8 % at the borders.",
                     MetricSize.mm(callOut.engagement().length()) + " mm"));
         }
-        return List.copyOf(cautions);
     }
 
     private static void zone(MetricSize size, Zone zone, List<Caution> cautions) {

@@ -25,6 +25,11 @@ final class BritishRules {
     static final Rule D2 = formula("D2", "D - h", "basic pitch diameter");
     static final Rule D1 = formula("D1", "D - 2 * h", "basic minor diameter");
 
+    static final Rule D_MAX = formula("dmax", "D", "greatest major diameter outside");
+    static final Rule D2_TOP = formula("d2max", "D2", "greatest pitch diameter outside");
+    static final Rule D1_TOP = formula("d1max", "D1", "greatest minor diameter outside");
+    static final Rule INT_D2_MIN = formula("D2min", "D2", "least pitch diameter inside");
+    static final Rule INT_D1_MIN = formula("D1min", "D1", "least minor diameter inside");
     static final Rule TD2 = table("TD2", G, "pitch diameter tolerance inside");
     static final Rule TD1 = table("TD1", G, "minor diameter tolerance inside");
     static final Rule TD = table("Td", G, "major diameter tolerance outside");
@@ -45,6 +50,11 @@ final class BritishRules {
 
     static final Rule GAUGE = table("a", R, "gauge length");
     static final Rule USEFUL = table("b", R, "useful length of the external thread");
+    static final Rule SMALL_END_AT = formula("A0", "0", "where the small end stands");
+    static final Rule TAPER =
+            new Rule("taper", "1 / 16", "1", G, Trust.HANDBOOK, "growth of the diameter over the length");
+    static final Rule TURNS_PLUS = Rule.table("plus", "1", R, Trust.HANDBOOK, "turns that the gauge may stand deeper");
+    static final Rule TURNS_MINUS = Rule.table("minus", "1", R, Trust.HANDBOOK, "turns that it may stand out");
     static final Rule WRENCH = formula("w", "b - a", "left for the wrench");
     static final Rule[] SMALL_END = plane("0", "small end", "- a / 16");
     static final Rule[] GAUGE_PLANE = plane("g", "gauge plane", "+ 0");

@@ -58,6 +58,8 @@ public final class GCallOut implements CallOut {
     private SideLimits internal(Pen pen) {
         BritishBasics basic = BritishBasics.of(size, pen);
         PipeTolerance tolerance = PipeTolerance.ofG(size);
+        pen.write(BritishRules.INT_D2_MIN, basic.D2());
+        pen.write(BritishRules.INT_D1_MIN, basic.D1());
         pen.write(BritishRules.TD2, tolerance.pitch());
         pen.write(BritishRules.TD1, tolerance.minor());
         double pitchMax = BritishBasics.write(pen, BritishRules.D2_MAX, basic.D2() + tolerance.pitch());
@@ -73,6 +75,9 @@ public final class GCallOut implements CallOut {
     private SideLimits external(Grade letter, Pen pen) {
         BritishBasics basic = BritishBasics.of(size, pen);
         PipeTolerance tolerance = PipeTolerance.ofG(size);
+        pen.write(BritishRules.D_MAX, basic.D());
+        pen.write(BritishRules.D2_TOP, basic.D2());
+        pen.write(BritishRules.D1_TOP, basic.D1());
         double Td = pen.write(BritishRules.TD, tolerance.major());
         double Td2;
         if (letter == Grade.B) {

@@ -30,6 +30,9 @@ public final class NptCallOut implements CallOut {
     /** 60 degrees, 0.8 P high: the crests and roots of the taper are left 0.033 P flat. */
     private static final Profile FORM = new Profile("NPT 60 deg", Angle.ofDeg(60), 0.4, 0.8, 0.0381, 0.0381);
 
+    private static final List<String> PLANES =
+            List.of("wrench make-up in the hole", "small end", "hand-tight plane", "end of the effective thread");
+
     private final NptSize size;
     private final boolean dry;
     private final int grade;
@@ -92,27 +95,32 @@ public final class NptCallOut implements CallOut {
         double pitches = pen.write(NptRules.L3, D <= LARGEST_SMALL_OUTSIDE ? WRENCH_PITCHES_SMALL : WRENCH_PITCHES_BIG);
         double L3 = write(pen, NptRules.L3_LENGTH, pitches * p);
         double h = write(pen, NptRules.H, 0.8 * p);
+        pen.write(NptRules.TAPER, TAPER);
+        pen.write(NptRules.TURNS_PLUS, 1);
+        pen.write(NptRules.TURNS_MINUS, 1);
         double E0 = write(pen, NptRules.E0, smallEnd());
-        double[] at = {-L3, 0, L1, L2};
+        double[] at = {pen.write(NptRules.AT_MAKE_UP, -L3), pen.write(NptRules.AT_SMALL_END, 0), L1, L2};
         double[] E = {
             write(pen, NptRules.E3, E0 - L3 * TAPER),
             E0,
             write(pen, NptRules.E1, E0 + L1 * TAPER),
             write(pen, NptRules.E2, E0 + L2 * TAPER)
         };
-        String[] names = {
-            "wrench make-up in the hole", "small end", "hand-tight plane", "end of the " + "effective thread"
-        };
+        return Optional.of(
+                new Taper(TAPER, planes(at, E, h, pen), new Taper.Turns(Length.ofInch(L1), Length.ofInch(L3), 1, 1)));
+    }
+
+    private static List<Taper.Plane> planes(double[] at, double[] E, double h, Pen pen) {
         List<Taper.Plane> planes = new ArrayList<>();
         for (int i = 0; i < at.length; i++) {
             planes.add(new Taper.Plane(
-                    names[i],
+                    PLANES.get(i),
                     Length.ofInch(at[i]),
                     Length.ofInch(write(pen, NptRules.CREST[i], E[i] + h)),
                     Length.ofInch(E[i]),
                     Length.ofInch(write(pen, NptRules.ROOT[i], E[i] - h))));
         }
-        return Optional.of(new Taper(TAPER, planes, new Taper.Turns(Length.ofInch(L1), Length.ofInch(L3), 1, 1)));
+        return planes;
     }
 
     private static double write(Pen pen, Rule rule, double inch) {

@@ -12,13 +12,20 @@ final class NptRules {
 
     static final Rule D = Rule.table("D", "in", TABLE, Trust.HANDBOOK, "outside diameter of the pipe");
     static final Rule N = Rule.table("n", "1", TABLE, Trust.HANDBOOK, "threads an inch");
-    static final Rule P = rule("p", "1 / n", "pitch");
+    static final Rule P = rule("P", "1 / n", "pitch");
     static final Rule L1 = Rule.table("L1", "in", TABLE, Trust.HANDBOOK, "hand-tight length");
-    static final Rule L2 = rule("L2", "round((0.8 * D + 6.8) * p, 0.00001)", "effective thread outside");
+    static final Rule L2 = rule("L2", "round((0.8 * D + 6.8) * P, 0.00001)", "effective thread outside");
     static final Rule L3 = Rule.table("L3p", "1", TABLE, Trust.HANDBOOK, "pitches of wrench make-up");
-    static final Rule L3_LENGTH = rule("L3", "round(L3p * p, 0.00001)", "wrench make-up");
-    static final Rule H = rule("h", "round(0.8 * p, 0.00001)", "thread height");
-    static final Rule E0 = rule("E0", "round(D - (0.05 * D + 1.1) * p, 0.00001)", "pitch diameter at the pipe's end");
+    static final Rule L3_LENGTH = rule("L3", "round(L3p * P, 0.00001)", "wrench make-up");
+    static final Rule AT_SMALL_END = rule("A0", "0", "where the small end stands");
+    static final Rule AT_MAKE_UP = rule("A3", "0 - L3", "where wrench make-up ends in the hole");
+    static final Rule TAPER =
+            new Rule("taper", "1 / 16", "1", FORMULA, Trust.HANDBOOK, "growth of the diameter over the length");
+    static final Rule TURNS_PLUS =
+            Rule.table("plus", "1", TABLE, Trust.HANDBOOK, "turns that the gauge may stand deeper");
+    static final Rule TURNS_MINUS = Rule.table("minus", "1", TABLE, Trust.HANDBOOK, "turns that it may stand out");
+    static final Rule H = rule("h", "round(0.8 * P, 0.00001)", "thread height");
+    static final Rule E0 = rule("E0", "round(D - (0.05 * D + 1.1) * P, 0.00001)", "pitch diameter at the pipe's end");
     static final Rule E1 = rule("E1", "round(E0 + L1 / 16, 0.00001)", "pitch diameter at the hand-tight plane");
     static final Rule E2 =
             rule("E2", "round(E0 + L2 / 16, 0.00001)", "pitch diameter at the end of the effective thread");

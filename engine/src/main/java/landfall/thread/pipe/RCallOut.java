@@ -88,6 +88,8 @@ public final class RCallOut implements CallOut {
         BritishBasics basic = BritishBasics.of(size, pen);
         double a = pen.write(BritishRules.GAUGE, size.gauge().length());
         double b = pen.write(BritishRules.USEFUL, size.gauge().useful());
+        pen.write(BritishRules.SMALL_END_AT, 0);
+        pen.write(BritishRules.TAPER, TAPER);
         double wrench = BritishBasics.write(pen, BritishRules.WRENCH, b - a);
         List<Taper.Plane> planes = List.of(
                 basic.plane(BritishRules.SMALL_END, "small end", 0, -a * TAPER, pen),
@@ -95,6 +97,8 @@ public final class RCallOut implements CallOut {
                 basic.plane(BritishRules.USEFUL_END, "end of the useful thread", b, (b - a) * TAPER, pen));
         PipeTolerance.Turns turns = PipeTolerance.ofR(size).turns();
         double either = kind == Kind.R ? turns.external() : turns.internal();
+        pen.write(BritishRules.TURNS_PLUS, either);
+        pen.write(BritishRules.TURNS_MINUS, either);
         return Optional.of(
                 new Taper(TAPER, planes, new Taper.Turns(Length.ofMm(a), Length.ofMm(wrench), either, either)));
     }

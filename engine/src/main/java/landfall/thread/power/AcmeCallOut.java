@@ -84,6 +84,7 @@ public record AcmeCallOut(AcmeSize size, boolean stub, Optional<AcmeClass> fit, 
         Basis b = basis(pen);
         double es = write(pen, named().allowanceRule(), named().allowance(b.D));
         double T = Rounding.halfUp(b.T, 4);
+        double dMax = pen.write(AcmeRules.D_MAX, b.D);
         double dMin = write(pen, AcmeRules.D_MIN, b.D - b.crest);
         double d2Max = write(pen, AcmeRules.D2_MAX, b.E - es);
         double d2Min = write(pen, AcmeRules.D2_MIN, d2Max - T);
@@ -91,7 +92,7 @@ public record AcmeCallOut(AcmeSize size, boolean stub, Optional<AcmeClass> fit, 
         double Tr = write(pen, rules().rootTolerance(), stub ? b.T : 1.5 * b.T);
         double d1Min = write(pen, AcmeRules.D1_MIN, d1Max - Tr);
         return new SideLimits(
-                Side.EXTERNAL, named().code(), inches(dMin, b.D), inches(d2Min, d2Max), inches(d1Min, d1Max));
+                Side.EXTERNAL, named().code(), inches(dMin, dMax), inches(d2Min, d2Max), inches(d1Min, d1Max));
     }
 
     private SideLimits internal(Pen pen) {

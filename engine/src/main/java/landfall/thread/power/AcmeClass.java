@@ -24,7 +24,7 @@ public enum AcmeClass {
         this.allowanceRule =
                 AcmeRules.rule("es", "round(" + allowance + " * sqrt(D), 0.0001)", "allowance, class " + code);
         this.toleranceRule = AcmeRules.rule(
-                "T", byDiameter + " * sqrt(D) + " + byPitch + " * sqrt(p)", "pitch diameter tolerance, class " + code);
+                "T", byDiameter + " * sqrt(D) + " + byPitch + " * sqrt(P)", "pitch diameter tolerance, class " + code);
     }
 
     public String code() {

@@ -11,9 +11,10 @@ record AcmeRules(Rule pitchLine, Rule root, Rule internalMinor, Rule rootToleran
     private static final Source STUB = Source.of("memory", "ASME B1.8");
 
     static final Rule D = Rule.given("D", "in", "basic major diameter");
-    static final Rule P_GIVEN = Rule.given("p", "in", "pitch");
-    static final Rule CLEARANCE = rule("c", "if(p >= 0.1, 0.02, 0.01)", "clearance at major and minor diameter");
-    static final Rule CREST = rule("Td", "max(0.05 * p, 0.005)", "tolerance of the crests");
+    static final Rule P_GIVEN = Rule.given("P", "in", "pitch");
+    static final Rule CLEARANCE = rule("c", "if(P >= 0.1, 0.02, 0.01)", "clearance at major and minor diameter");
+    static final Rule CREST = rule("Td", "max(0.05 * P, 0.005)", "tolerance of the crests");
+    static final Rule D_MAX = rule("dmax", "D", "greatest major diameter outside");
     static final Rule D_MIN = rule("dmin", "round(D - Td, 0.0001)", "least major diameter outside");
     static final Rule D2_MAX = rule("d2max", "E - es", "greatest pitch diameter outside");
     static final Rule D2_MIN = rule("d2min", "d2max - round(T, 0.0001)", "least pitch diameter outside");
@@ -25,15 +26,15 @@ record AcmeRules(Rule pitchLine, Rule root, Rule internalMinor, Rule rootToleran
     static final Rule INT_D1_MAX = rule("D1max", "round(D1min + Td, 0.0001)", "greatest minor diameter inside");
 
     static final AcmeRules FULL = new AcmeRules(
-            rule("E", "round(D - 0.5 * p, 0.0001)", "basic pitch diameter"),
-            rule("d1max", "round(D - p - c, 0.0001)", "greatest minor diameter outside"),
-            rule("D1min", "round(D - p, 0.0001)", "least minor diameter inside"),
+            rule("E", "round(D - 0.5 * P, 0.0001)", "basic pitch diameter"),
+            rule("d1max", "round(D - P - c, 0.0001)", "greatest minor diameter outside"),
+            rule("D1min", "round(D - P, 0.0001)", "least minor diameter inside"),
             rule("Tr", "round(1.5 * T, 0.0001)", "minor diameter tolerance outside"));
 
     static final AcmeRules STUBBED = new AcmeRules(
-            stub("E", "round(D - 0.3 * p, 0.0001)", "basic pitch diameter"),
-            stub("d1max", "round(D - 0.6 * p - c, 0.0001)", "greatest minor diameter outside"),
-            stub("D1min", "round(D - 0.6 * p, 0.0001)", "least minor diameter inside"),
+            stub("E", "round(D - 0.3 * P, 0.0001)", "basic pitch diameter"),
+            stub("d1max", "round(D - 0.6 * P - c, 0.0001)", "greatest minor diameter outside"),
+            stub("D1min", "round(D - 0.6 * P, 0.0001)", "least minor diameter inside"),
             stub("Tr", "round(T, 0.0001)", "minor diameter tolerance outside"));
 
     static Rule rule(String symbol, String formula, String means) {

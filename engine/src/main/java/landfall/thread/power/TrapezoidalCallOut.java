@@ -94,6 +94,7 @@ public record TrapezoidalCallOut(TrapezoidalSize size, Fit fit, Hand hand) imple
         Entry major = TrapezoidalTolerances.major(P);
         double Td = pen.write(
                 TrapezoidalRules.crest("Td", "major diameter tolerance " + "outside", major.origin()), major.mm());
+        double dMax = pen.write(TrapezoidalRules.D_MAX, d);
         double dMin = write(pen, TrapezoidalRules.D_MIN, d - Td);
         double d2 = write(pen, TrapezoidalRules.D2, d - 0.5 * P);
         double d2Max = write(pen, TrapezoidalRules.D2_MAX, d2 - es.mm());
@@ -101,7 +102,8 @@ public record TrapezoidalCallOut(TrapezoidalSize size, Fit fit, Hand hand) imple
         double d3 = write(pen, TrapezoidalRules.D3, d - P - 2 * ac);
         double Td3 = write(pen, TrapezoidalRules.TD3, es.mm() + 1.25 * Td2);
         double d3Min = write(pen, TrapezoidalRules.D3_MIN, d3 - Td3);
-        return new SideLimits(Side.EXTERNAL, grade + "" + fit.position, mm(dMin, d), mm(d2Min, d2Max), mm(d3Min, d3));
+        return new SideLimits(
+                Side.EXTERNAL, grade + "" + fit.position, mm(dMin, dMax), mm(d2Min, d2Max), mm(d3Min, d3));
     }
 
     private SideLimits internal(int grade, Pen pen) {
@@ -115,7 +117,7 @@ public record TrapezoidalCallOut(TrapezoidalSize size, Fit fit, Hand hand) imple
         double TD1 = pen.write(
                 TrapezoidalRules.crest("TD1", "minor diameter tolerance " + "inside", minor.origin()), minor.mm());
         double D4 = write(pen, TrapezoidalRules.D4, d + 2 * ac);
-        double D2 = write(pen, TrapezoidalRules.D2, d - 0.5 * P);
+        double D2 = pen.write(TrapezoidalRules.INT_D2_MIN, write(pen, TrapezoidalRules.D2, d - 0.5 * P));
         double D2Max = write(pen, TrapezoidalRules.INT_D2_MAX, D2 + TD2);
         double D1 = write(pen, TrapezoidalRules.D1, d - P);
         double D1Max = write(pen, TrapezoidalRules.D1_MAX, D1 + TD1);

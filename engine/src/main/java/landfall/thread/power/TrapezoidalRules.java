@@ -16,9 +16,11 @@ final class TrapezoidalRules {
     static final Rule AC = Rule.table("ac", "mm", REMEMBERED, Trust.HANDBOOK, "crest clearance");
     static final Rule FACTOR = Rule.table("ks", "1", REMEMBERED, Trust.HANDBOOK, "tolerance factor for several starts");
     static final Rule D2 = form("d2", "d - 0.5 * P", "basic pitch diameter");
-    static final Rule D1 = form("D1", "d - P", "least minor diameter inside");
-    static final Rule D3 = form("d3", "d - P - 2 * ac", "greatest minor diameter outside");
-    static final Rule D4 = form("D4", "d + 2 * ac", "least major diameter inside");
+    static final Rule D1 = form("D1min", "d - P", "least minor diameter inside");
+    static final Rule D_MAX = form("dmax", "d", "greatest major diameter outside");
+    static final Rule INT_D2_MIN = form("D2min", "d2", "least pitch diameter inside");
+    static final Rule D3 = form("d3max", "d - P - 2 * ac", "greatest minor diameter outside");
+    static final Rule D4 = form("Dmin", "d + 2 * ac", "least major diameter inside");
 
     static final Rule OUT_TD2 = form("Td2", "round(Td2t * ks, 0.001)", "pitch diameter tolerance outside");
     static final Rule TD2 = form("TD2", "round(TD2t * ks, 0.001)", "pitch diameter tolerance inside");
@@ -26,9 +28,9 @@ final class TrapezoidalRules {
     static final Rule D2_MAX = limit("d2max", "d2 - es", "greatest pitch diameter outside");
     static final Rule D2_MIN = limit("d2min", "d2max - Td2", "least pitch diameter outside");
     static final Rule TD3 = limit("Td3", "round(es + 1.25 * Td2, 0.001)", "minor diameter tolerance outside");
-    static final Rule D3_MIN = limit("d3min", "d3 - Td3", "least minor diameter outside");
-    static final Rule INT_D2_MAX = limit("D2max", "d2 + TD2", "greatest pitch diameter inside");
-    static final Rule D1_MAX = limit("D1max", "D1 + TD1", "greatest minor diameter inside");
+    static final Rule D3_MIN = limit("d3min", "d3max - Td3", "least minor diameter outside");
+    static final Rule INT_D2_MAX = limit("D2max", "D2min + TD2", "greatest pitch diameter inside");
+    static final Rule D1_MAX = limit("D1max", "D1min + TD1", "greatest minor diameter inside");
 
     private TrapezoidalRules() {}
 

@@ -42,21 +42,25 @@ final class UnifiedCautions {
                     size.starts() + " starts"));
         }
         if (callOut.form().root().isJ()) {
-            cautions.add(new Caution(
-                    "minorToleranceNotHeld",
-                    "The rule for the greatest minor diameter of a UNJ hole is not held: take it from the "
-                            + "drawing. The rest "
-                            + "of UNJ is remembered.",
-                    name));
-            cautions.add(new Caution(
-                    "mixing",
-                    "An ordinary UN tap cuts a UNJ hole; only the drilled hole is larger. A UNJ screw may "
-                            + "foul a UN nut whose "
-                            + "minor diameter is near its least.",
-                    name));
+            ofJ(name, cautions);
         }
         engagement(callOut, cautions);
         return List.copyOf(cautions);
+    }
+
+    private static void ofJ(String name, List<Caution> cautions) {
+        cautions.add(new Caution(
+                "minorToleranceNotHeld",
+                "The rule for the greatest minor diameter of a UNJ hole is not held: take it from the "
+                        + "drawing. The rest "
+                        + "of UNJ is remembered.",
+                name));
+        cautions.add(new Caution(
+                "mixing",
+                "An ordinary UN tap cuts a UNJ hole; only the drilled hole is larger. A UNJ screw may "
+                        + "foul a UN nut whose "
+                        + "minor diameter is near its least.",
+                name));
     }
 
     private static void engagement(UnifiedCallOut callOut, List<Caution> cautions) {

@@ -59,11 +59,16 @@ public final class BaCallOut implements CallOut {
         double D2 = write(pen, BaRules.D2, D - 0.6 * P);
         double D1 = write(pen, BaRules.D1, D - 1.2 * P);
         if (side == Side.EXTERNAL) {
+            pen.write(BaRules.D_MAX, D);
+            pen.write(BaRules.D2_TOP, D2);
+            pen.write(BaRules.D1_TOP, D1);
             return Optional.of(close ? close(D, D2, D1, pen) : normal(D, D2, D1, pen));
         }
         if (close) {
             return Optional.empty();
         }
+        pen.write(BaRules.INT_D2_MIN, D2);
+        pen.write(BaRules.INT_D1_MIN, D1);
         double D2Max = write(pen, BaRules.D2_MAX, D2 + 0.12 * P + 0.03);
         double D1Max = write(pen, BaRules.D1_MAX, D1 + 0.375 * P);
         return Optional.of(new SideLimits(side, "normal", Limits.from(Length.ofMm(D)), mm(D2, D2Max), mm(D1, D1Max)));

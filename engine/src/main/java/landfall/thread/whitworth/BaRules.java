@@ -17,6 +17,11 @@ final class BaRules {
     static final Rule D2 = basic("D2", "round(D - 0.6 * P, 0.001)", "basic effective diameter");
     static final Rule D1 = basic("D1", "round(D - 1.2 * P, 0.001)", "basic minor diameter");
 
+    static final Rule D_MAX = basic("dmax", "D", "greatest major diameter outside");
+    static final Rule D2_TOP = basic("d2max", "D2", "greatest effective diameter outside");
+    static final Rule D1_TOP = basic("d1max", "D1", "greatest minor diameter outside");
+    static final Rule INT_D2_MIN = basic("D2min", "D2", "least effective diameter inside");
+    static final Rule INT_D1_MIN = basic("D1min", "D1", "least minor diameter inside");
     static final Rule D2_MAX =
             tolerance("D2max", "round(D2 + 0.12 * P + 0.03, 0.001)", "greatest effective diameter inside");
     static final Rule D1_MAX = tolerance("D1max", "round(D1 + 0.375 * P, 0.001)", "greatest minor diameter inside");

@@ -66,11 +66,16 @@ public final class WhitworthCallOut implements CallOut {
         double T = pen.write(WhitworthRules.T, 0.002 * Math.cbrt(D) + 0.003 * Math.sqrt(D) + 0.005 * Math.sqrt(p));
         double tolerance = pen.write(named.rule(side), named.share() * T);
         if (side == Side.EXTERNAL) {
+            pen.write(WhitworthRules.D_MAX, D);
+            pen.write(WhitworthRules.D2_TOP, D2);
+            pen.write(WhitworthRules.D1_TOP, D1);
             double dMin = write(pen, WhitworthRules.D_MIN, D - tolerance - 0.01 * Math.sqrt(p));
             double d2Min = write(pen, WhitworthRules.D2_MIN, D2 - tolerance);
             return new SideLimits(
                     side, named.code(), inches(dMin, D), inches(d2Min, D2), Limits.upTo(Length.ofInch(D1)));
         }
+        pen.write(WhitworthRules.INT_D2_MIN, D2);
+        pen.write(WhitworthRules.INT_D1_MIN, D1);
         double D2Max = write(pen, WhitworthRules.D2_MAX, D2 + tolerance);
         double TD1 = minorTolerance(n, p, pen);
         double D1Max = write(pen, WhitworthRules.D1_MAX, D1 + TD1);
