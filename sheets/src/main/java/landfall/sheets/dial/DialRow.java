@@ -97,19 +97,18 @@ public final class DialRow {
         needles.add(Needle.of(where + "top of lobe", end, whole));
     }
 
-    /** What the faces are, in words. */
+    /** Where the dial stands for these faces, and how it is read. */
     public String words() {
-        StringBuilder words = new StringBuilder("Dial ");
-        List<Place> places = places();
-        for (Place place : places) {
-            words.append(words.length() > 5 ? "; " : "")
-                    .append(place.stands())
-                    .append(" (")
-                    .append(place.sign())
-                    .append(')');
+        StringBuilder words = new StringBuilder();
+        for (Place place : places()) {
+            words.append(words.length() == 0 ? "Dial at " : " and ")
+                    .append(Letters.of(place))
+                    .append(", ");
+            words.append(place.code()).append(" (").append(place.sign()).append(')');
         }
         words.append(". Zero at the edge, turn in the cutting sense. Black needle: where it should stand. One turn ");
-        words.append(new Figures(kind.units()).length(kind.perTurn())).append('.');
-        return words.toString();
+        return words.append(new Figures(kind.units()).length(kind.perTurn()))
+                .append('.')
+                .toString();
     }
 }

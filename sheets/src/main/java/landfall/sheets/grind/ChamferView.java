@@ -6,6 +6,7 @@ import java.util.List;
 import landfall.grind.Place;
 import landfall.quantity.Angle;
 import landfall.quantity.Length;
+import landfall.sheets.dial.Letters;
 import landfall.sheets.draw.Dimensions;
 import landfall.sheets.draw.Drawing;
 import landfall.sheets.draw.Fill;

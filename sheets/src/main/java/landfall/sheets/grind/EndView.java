@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import landfall.grind.Place;
+import landfall.sheets.dial.Letters;
 import landfall.sheets.draw.Drawing;
 import landfall.sheets.draw.Fill;
 import landfall.sheets.draw.Ink;
@@ -127,18 +128,42 @@ public final class EndView {
         drawing.fill(outline, Fill.TINT).path(outline, Line.OUTLINE);
     }
 
-    /** The card does not tell the flutes: the lands alone, their sides broken off. */
+    /**
+     * The card does not tell the whole flute: the lands alone, their sides broken off. The face stands at its rake and
+     * the core circle is drawn when they are known; else a circle only says where the sides break off.
+     */
     private void lands(Drawing drawing, double major) {
+        TapShape.FluteShape shape = tap.flute();
+        double core = shape == null ? major * 0.6 : shape.core().mm() / 2;
+        double foot = core + (major - core) * (shape == null ? 0 : 0.4);
+        double offset = shape == null || shape.rake() == null
+                ? 0
+                : major * Math.sin(shape.rake().rad());
+        double hook = Math.toDegrees(Math.asin(Math.min(1, offset / foot)) - Math.asin(offset / major));
         for (int i = 0; i < tap.flutes(); i++) {
             double edge = i * each();
             double heel = edge + tap.land().deg();
-            Outline land = Outline.from(at(major * 0.6, edge))
+            Outline land = Outline.from(at(foot, edge + hook))
                     .lineTo(at(major, edge))
                     .arc(axis, -sense * tap.land().deg())
-                    .lineTo(at(major * 0.6, heel));
+                    .lineTo(at(foot, heel));
             drawing.path(land, Line.OUTLINE);
         }
-        drawing.circle(axis, major * 0.6 * scale.ratio(), Line.PHANTOM);
+        drawing.circle(axis, core * scale.ratio(), Line.PHANTOM);
+    }
+
+    /**
+     * How far behind the edge a straight face lies at a smaller radius: asin(x/r) - asin(x/R), with x = R sin(rake).
+     * Nought where the rake is not known.
+     */
+    private double hookDeg(double radius) {
+        TapShape.FluteShape shape = tap.flute();
+        if (shape == null || shape.rake() == null) {
+            return 0;
+        }
+        double sine = Math.sin(shape.rake().rad());
+        double offset = Math.min(1, tap.majorRadius().mm() * sine / radius);
+        return Math.toDegrees(Math.asin(offset)) - shape.rake().deg();
     }
 
     /** The chamfer's small end on every land: point radius at the edge, falling towards the heel. */
@@ -150,7 +175,8 @@ public final class EndView {
             for (int i = 0; i <= steps; i++) {
                 double deg = tap.land().deg() * i / steps;
                 double radius = tap.pointRadius().mm() - stroke.perRadian().mm() * Math.toRadians(deg);
-                if (flute.isEmpty() || !inFlute(radius, deg, flute.get())) {
+                boolean metal = flute.isEmpty() ? deg >= hookDeg(radius) : !inFlute(radius, deg, flute.get());
+                if (metal) {
                     spots.add(at(radius, land * each() + deg));
                 }
             }
@@ -219,9 +245,10 @@ public final class EndView {
         Lettering lettering = sense > 0 ? SMALL : SMALL.end();
         drawing.text(foot, "turn " + senseWord(), lettering.bold());
         drawing.text(foot.plus(0, 4), "to cut (" + tap.thread().hand().word() + " hand)", lettering);
-        if (tap.flute() == null) {
+        if (flute().isEmpty()) {
+            String known = tap.flute() == null ? "the card: lands only" : "the card: core, lands";
             drawing.text(foot.plus(0, -8), "flute form not on", lettering);
-            drawing.text(foot.plus(0, -4.5), "the card: lands only", lettering);
+            drawing.text(foot.plus(0, -4.5), known, lettering);
         }
     }
 

@@ -22,11 +22,11 @@ import landfall.sheets.figure.Figures;
  * while it turns. What lies between the last two is the working gap.
  */
 public final class FallView {
-    public static final Spot SIZE = Spot.at(94, 46);
+    public static final Spot SIZE = Spot.at(94, 43);
 
     private static final double EDGE_X = 6;
-    private static final double EDGE_Y = 16;
-    private static final double ROOM_LAND = 62;
+    private static final double EDGE_Y = 15;
+    private static final double ROOM_LAND = 60;
     private static final double ROOM_FALL = 13;
 
     private final Course course;

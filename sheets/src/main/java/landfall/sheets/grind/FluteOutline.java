@@ -46,13 +46,18 @@ final class FluteOutline {
         }
     }
 
-    /** Edge to heel; empty when core, radius and land do not close to a flute. */
+    /** Edge to heel; empty when the radius is not known, or core, radius and land do not close to a flute. */
     Optional<List<Point>> outline() {
-        return shape.rake() == null ? oneArc() : faceArcTangent(shape.rake().rad());
+        if (shape.radius() == null) {
+            return Optional.empty();
+        }
+        double rho = shape.radius().mm();
+        return shape.rake() == null
+                ? oneArc(rho)
+                : faceArcTangent(rho, shape.rake().rad());
     }
 
-    private Optional<List<Point>> oneArc() {
-        double rho = shape.radius().mm();
+    private Optional<List<Point>> oneArc(double rho) {
         double reach = shape.core().mm() / 2 + rho;
         double cosine = (reach * reach + rho * rho - major * major) / (2 * reach * rho);
         if (Math.abs(cosine) > 1) {
@@ -72,8 +77,7 @@ final class FluteOutline {
     }
 
     /** Worked with the face upright at x = R sin(rake), then turned so that the edge stands straight up. */
-    private Optional<List<Point>> faceArcTangent(double rake) {
-        double rho = shape.radius().mm();
+    private Optional<List<Point>> faceArcTangent(double rho, double rake) {
         double reach = shape.core().mm() / 2 + rho;
         double faceX = major * Math.sin(rake);
         double centreX = faceX - rho;

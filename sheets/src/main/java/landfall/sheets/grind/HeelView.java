@@ -23,7 +23,7 @@ import landfall.sheets.figure.Figures;
 public final class HeelView {
     public static final Spot SIZE = Spot.at(94, 38);
 
-    private static final double ROOM_AXIAL = 40;
+    private static final double ROOM_AXIAL = 36;
     private static final double ROOM_RADIAL = 9;
     private static final double OVERRUN = 12;
 
@@ -59,7 +59,7 @@ public final class HeelView {
         double axial = scale.paper(falls.axial());
         double radial = scale.paper(falls.radial());
         double direction = chamfer.deg();
-        Spot edge = Spot.at(37 - axial / 2, edgeY(radial));
+        Spot edge = Spot.at(edgeX(axial), edgeY(radial));
         Spot heel = edge.plus(axial, 0);
         lines(drawing, edge, heel, radial);
         dimensions(drawing, edge, heel, radial);
@@ -101,6 +101,13 @@ public final class HeelView {
         drawing.line(heel, foot, Line.THIN);
         Spot knee = foot.polar(direction + 90, 7).plus(-5, 0);
         dimensions.leader(heel.towards(foot, 0.6), knee, "square " + figures.bare(falls.square()));
+    }
+
+    /** Both lines and the radial figure stand in the middle of the drawing. */
+    private double edgeX(double axial) {
+        double over = OVERRUN * Math.cos(chamfer.rad());
+        double figure = 5 + Lettering.NOTE.bold().width("radial " + figures.bare(falls.radial()));
+        return over + Math.max(0.5, (SIZE.x() - 2 * over - axial - figure) / 2);
     }
 
     /** Places the triangle so that title, both lines and the axial dimension find room. */

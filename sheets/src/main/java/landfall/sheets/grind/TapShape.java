@@ -28,21 +28,19 @@ public record TapShape(
     public record Chamfer(Length pointDiameter, Angle angle) {}
 
     /**
-     * Core circle and floor radius; rake null when each flute is one arc.
+     * Core circle and floor radius; rake null when each flute is one arc, radius null when nobody measured it.
      *
      * @param core diameter of the circle that the flutes' floors touch
      * @param radius of the floor
      * @param rake of a straight face through the edge, or null
      */
     public record FluteShape(
-            Length core, Length radius, @Nullable Angle rake) {}
+            Length core, @Nullable Length radius, @Nullable Angle rake) {}
 
     static TapShape of(GrindSetup setup) {
         Tap tap = setup.tap();
         FluteForm form = tap.flutes().form();
-        FluteShape flute = form.core() == null || form.radius() == null
-                ? null
-                : new FluteShape(form.core(), form.radius(), form.rake());
+        FluteShape flute = form.core() == null ? null : new FluteShape(form.core(), form.radius(), form.rake());
         Chamfer chamfer =
                 new Chamfer(tap.chamfer().pointDiameter(), tap.chamfer().angle());
         return new TapShape(tap.thread(), chamfer, tap.flutes().count(), setup.land(), flute);

@@ -106,7 +106,9 @@ final class SheetPage {
                 .faces()
                 .forEach(face -> page.append("<td>").append(face.svg()).append("</td>"));
         page.append("</tr></table>\n");
+        page.append("<div class=\"small\">\n");
         facts(content.work().facts().behind());
+        page.append("</div>\n");
     }
 
     private void readings() {

@@ -110,7 +110,9 @@ class DialFaceTest {
                 .isEqualTo(setup.motion().setting().rises().radial());
         assertThat(row.needles().get(2).wanted().mm())
                 .isCloseTo(setup.motion().setting().rises().radialOverLand().mm(), within(1e-12));
-        assertThat(row.words()).startsWith("Dial on the shank or arbor").contains("One turn 1.000 mm.");
+        assertThat(row.words())
+                .startsWith("Dial at B, shank (+ towards the stylus).")
+                .contains("One turn 1.000 mm.");
     }
 
     @Test

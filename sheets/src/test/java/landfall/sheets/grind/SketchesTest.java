@@ -16,6 +16,7 @@ import landfall.sheets.draw.Svg;
 import landfall.sheets.draw.TextBox;
 import landfall.sheets.figure.Figures;
 import landfall.sheets.grind.FallView.Course;
+import landfall.sheets.paper.Examples;
 import landfall.sheets.paper.ShopTaps;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -35,7 +36,9 @@ class SketchesTest {
                 ShopTaps.oneArc(),
                 ShopTaps.bothSlides(),
                 ShopTaps.large(),
-                ShopTaps.small());
+                ShopTaps.small(),
+                Examples.wornHalfInch(),
+                Examples.leftHand());
     }
 
     @ParameterizedTest

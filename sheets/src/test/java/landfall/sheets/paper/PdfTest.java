@@ -40,7 +40,9 @@ class PdfTest {
                 ShopTaps.oneArc(),
                 ShopTaps.bothSlides(),
                 ShopTaps.large(),
-                ShopTaps.small());
+                ShopTaps.small(),
+                Examples.wornHalfInch(),
+                Examples.leftHand());
     }
 
     @ParameterizedTest
@@ -140,7 +142,7 @@ class PdfTest {
         BufferedImage image = render(pdf);
         double gap = below(pdf, "GAP");
         double stock = below(pdf, "Stock");
-        double dial = below(pdf, "Dial on");
+        double dial = below(pdf, "Dial at");
         double relief = below(pdf, "Relief");
         for (int half = 0; half < 2; half++) {
             double left = 0.06 + 0.44 * half;

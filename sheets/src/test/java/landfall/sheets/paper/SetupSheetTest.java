@@ -16,9 +16,9 @@ class SetupSheetTest {
 
     @Test
     void theGoldenSheetsHold() throws IOException {
-        Golden.holds("plug-a4.html", SetupSheet.html(ShopTaps.plug(), A4));
-        Golden.holds("left-hand-letter.html", SetupSheet.html(ShopTaps.leftHand(), LETTER));
-        Golden.holds("both-slides-letter.html", SetupSheet.html(ShopTaps.bothSlides(), LETTER));
+        Golden.holds("half-13-worn-letter.html", SetupSheet.html(Examples.wornHalfInch(), LETTER));
+        Golden.holds("m8-a4.html", SetupSheet.html(Examples.metric(), A4));
+        Golden.holds("m10-left-hand-a4.html", SetupSheet.html(Examples.leftHand(), A4));
     }
 
     @Test

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package landfall.sheets.grind;
+package landfall.sheets.dial;
 
 import landfall.grind.Place;
 
