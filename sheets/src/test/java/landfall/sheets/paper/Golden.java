@@ -18,9 +18,13 @@ final class Golden {
 
     private Golden() {}
 
-    static void holds(String name, String actual) throws IOException {
+    static void write(String name, String actual) throws IOException {
         Files.createDirectories(ACTUAL);
         Files.writeString(ACTUAL.resolve(name), actual);
+    }
+
+    static void holds(String name) throws IOException {
+        String actual = Files.readString(ACTUAL.resolve(name), StandardCharsets.UTF_8);
         Path golden = GOLDEN.resolve(name);
         String expected = Files.exists(golden) ? Files.readString(golden, StandardCharsets.UTF_8) : "";
         assertThat(actual)

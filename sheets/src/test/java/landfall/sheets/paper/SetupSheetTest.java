@@ -16,9 +16,13 @@ class SetupSheetTest {
 
     @Test
     void theGoldenSheetsHold() throws IOException {
-        Golden.holds("half-13-worn-letter.html", SetupSheet.html(Examples.wornHalfInch(), LETTER));
-        Golden.holds("m8-a4.html", SetupSheet.html(Examples.metric(), A4));
-        Golden.holds("m10-left-hand-a4.html", SetupSheet.html(Examples.leftHand(), A4));
+        // Written first, compared after, so that one run shows every sheet that has changed.
+        Golden.write("half-13-worn-letter.html", SetupSheet.html(Examples.wornHalfInch(), LETTER));
+        Golden.write("m8-a4.html", SetupSheet.html(Examples.metric(), A4));
+        Golden.write("m10-left-hand-a4.html", SetupSheet.html(Examples.leftHand(), A4));
+        Golden.holds("half-13-worn-letter.html");
+        Golden.holds("m8-a4.html");
+        Golden.holds("m10-left-hand-a4.html");
     }
 
     @Test
