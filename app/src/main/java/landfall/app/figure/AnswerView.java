@@ -152,8 +152,16 @@ public final class AnswerView {
                 Digits.shown(point.value(), unit, units),
                 Digits.sign(unit, units),
                 unit.hasTwoSigns() ? other(point.value(), unit, units) : "",
-                new FigureView.TrustMark(rule.trust().words(), rule.trust() == Trust.ESTIMATE),
+                trust(rule),
                 working.of(rule, point.value()));
+    }
+
+    /** What the person gave is called given, whoever measured it. */
+    private static FigureView.TrustMark trust(Rule rule) {
+        String word = rule.formula().equals(Rule.GIVEN)
+                ? Words.of("text.given")
+                : rule.trust().words();
+        return new FigureView.TrustMark(word, rule.trust() == Trust.ESTIMATE);
     }
 
     private static String other(double held, Unit unit, UnitSystem units) {
