@@ -15,6 +15,7 @@ import landfall.app.build.Build;
 import landfall.app.folder.DataFolder;
 import landfall.cards.words.Words;
 import landfall.fault.Answer;
+import landfall.sheets.draw.Typeface;
 
 /** {@code landfall check}: whether this machine has what the program needs. Nothing is asked of any other machine. */
 final class CheckCommand implements Command {
@@ -93,8 +94,20 @@ final class CheckCommand implements Command {
         return new Looked("clock", good, now + (good ? "" : ", which is before this program was made: set the clock"));
     }
 
+    /** The letters and signs that a sheet needs, in both weights of the bundled font. */
     private static Looked fonts() {
-        return new Looked("fonts", true, "");
+        List<String> lacking = new ArrayList<>();
+        for (Typeface face : Typeface.values()) {
+            try {
+                if (!face.holds("Aa0\u00d8\u00b0\u03b1\u2212")) {
+                    lacking.add(face + " lacks signs");
+                }
+            } catch (RuntimeException e) {
+                lacking.add(face + " cannot be read");
+            }
+        }
+        return new Looked(
+                "fonts", lacking.isEmpty(), lacking.isEmpty() ? Typeface.FAMILY : String.join(", ", lacking));
     }
 
     private static String json(List<Looked> all, boolean good) {
