@@ -48,6 +48,17 @@ public record DialTable(List<String> places, List<Row> rows, String unit) {
                 places.stream().map(place -> Words.of("page.place." + place)).toList(), rows, Unit.LENGTH.sign(units));
     }
 
+    /** Where a dial stands, and which way its reading counts. */
+    public record Stand(String place, String stands, String sign) {}
+
+    /** The places in words. */
+    public static List<Stand> stands(AnswerView answer) {
+        return answer.rows("places").stream()
+                .map(row -> new Stand(
+                        Words.of("page.place." + text(row, "place")), text(row, "stands"), text(row, "sign")))
+                .toList();
+    }
+
     private static String text(Item.Group row, String key) {
         return row.items().stream()
                 .filter(item -> item.key().equals(key) && item instanceof Item.Text)
