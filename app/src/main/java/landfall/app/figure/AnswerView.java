@@ -127,6 +127,11 @@ public final class AnswerView {
         return Sections.of(document, this);
     }
 
+    /** The groups that a page with a layout of its own has not laid out itself; what stands loose it has. */
+    public List<Section> sections(String... laidOut) {
+        return Sections.withoutLoose(document, this, List.of(laidOut));
+    }
+
     /** The expected figure, with its band where others have the other system's value. */
     private FigureView view(String path, Item.BandFigure band) {
         FigureView expected = view(path, label(path), band.expected(), band.unit());

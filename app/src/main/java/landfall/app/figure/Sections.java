@@ -27,12 +27,22 @@ final class Sections {
                 .filter(item -> !(item instanceof Item.Group))
                 .toList();
         all.add("", "", loose);
+        all.addGroups(List.of());
+        return List.copyOf(all.sections);
+    }
+
+    static List<Section> withoutLoose(Document document, AnswerView view, List<String> laidOut) {
+        Sections all = new Sections(document, view);
+        all.addGroups(laidOut);
+        return List.copyOf(all.sections);
+    }
+
+    private void addGroups(List<String> without) {
         for (Item item : document.items()) {
-            if (item instanceof Item.Group group) {
-                all.add(view.label(group.key()), group.key() + ".", group.items());
+            if (item instanceof Item.Group group && !without.contains(group.key())) {
+                add(view.label(group.key()), group.key() + ".", group.items());
             }
         }
-        return List.copyOf(all.sections);
     }
 
     private void add(String title, String prefix, List<Item> items) {
