@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.stream.Collectors;
 import landfall.cards.ask.Given;
 import landfall.cards.ask.Question;
+import landfall.cards.card.FixtureCard;
+import landfall.cards.card.TapCard;
 import landfall.cards.form.Field;
 import landfall.cards.words.Words;
 
@@ -29,7 +31,7 @@ final class HelpPage {
         row(text, "--working", Words.of("command.working"));
         SheetOption.help(text, question);
         options(text, false);
-        if (question.form().paths().stream().anyMatch(path -> path.contains("."))) {
+        if (question.form().fields().stream().anyMatch(this::isOfCard)) {
             text.append('\n').append(Words.of("command.cardFields")).append('\n');
             options(text, true);
         }
@@ -51,12 +53,20 @@ final class HelpPage {
         return option.isEmpty() ? " " + given.name() : " --" + option + " " + given.name();
     }
 
-    private void options(StringBuilder text, boolean dotted) {
+    private void options(StringBuilder text, boolean ofCards) {
         for (Field<?> field : question.form().fields()) {
-            if (field.path().contains(".") == dotted && !isWord(field)) {
+            if (isOfCard(field) == ofCards && !isWord(field)) {
                 row(text, "--" + OptionName.of(field, question.form()), field.means() + "; such as " + field.example());
             }
         }
+    }
+
+    /** Fields that a card file holds; the work material is asked for by every question and stands with the options. */
+    private boolean isOfCard(Field<?> field) {
+        boolean takesCards = question.given().stream().anyMatch(Given.Card.class::isInstance);
+        boolean held = TapCard.FORM.field(field.path()).isPresent()
+                || FixtureCard.FORM.field(field.path()).isPresent();
+        return takesCards && held && !OptionName.of(field, question.form()).equals("material");
     }
 
     private boolean isWord(Field<?> field) {
