@@ -106,8 +106,7 @@ final class CheckCommand implements Command {
                 lacking.add(face + " cannot be read");
             }
         }
-        return new Looked(
-                "fonts", lacking.isEmpty(), lacking.isEmpty() ? Typeface.FAMILY : String.join(", ", lacking));
+        return new Looked("fonts", lacking.isEmpty(), lacking.isEmpty() ? Typeface.FAMILY : String.join(", ", lacking));
     }
 
     private static String json(List<Looked> all, boolean good) {

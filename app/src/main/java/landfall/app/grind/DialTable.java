@@ -54,8 +54,8 @@ public record DialTable(List<String> places, List<Row> rows, String unit) {
     /** The places in words. */
     public static List<Stand> stands(AnswerView answer) {
         return answer.rows("places").stream()
-                .map(row -> new Stand(
-                        Words.of("page.place." + text(row, "place")), text(row, "stands"), text(row, "sign")))
+                .map(row ->
+                        new Stand(Words.of("page.place." + text(row, "place")), text(row, "stands"), text(row, "sign")))
                 .toList();
     }
 
