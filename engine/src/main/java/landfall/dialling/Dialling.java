@@ -2,8 +2,6 @@
 package landfall.dialling;
 
 import java.util.List;
-import landfall.fault.Answer;
-import landfall.fault.OutOfRange;
 import landfall.grind.Place;
 import landfall.working.Pen;
 import landfall.working.Rule;
@@ -20,13 +18,9 @@ public final class Dialling {
 
     private Dialling() {}
 
-    /** What the readings tell, or why they tell nothing. */
-    public static Answer<Worked<DialFindings>> of(DialAsk ask) {
-        try {
-            return Answer.of(Worked.of(pen -> findings(ask, pen)));
-        } catch (OutOfRange e) {
-            return Answer.refused(e.finding());
-        }
+    /** What the readings tell; {@link landfall.fault.OutOfRange} where there is no slope or no reference in them. */
+    public static Worked<DialFindings> of(DialAsk ask) {
+        return Worked.of(pen -> findings(ask, pen));
     }
 
     static DialFindings findings(DialAsk ask, Pen pen) {

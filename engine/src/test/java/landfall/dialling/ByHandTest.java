@@ -22,7 +22,6 @@ class ByHandTest {
     };
     private static final DialFindings FOUND = Dialling.of(
                     new DialAsk(readings(), CamProfile.straight(), DiallingTest.M10, Beside.NOTHING))
-            .orThrow()
             .value();
 
     @Test
