@@ -15,7 +15,11 @@ public final class Table {
 
     /** The rows of {@code /thread/NAME.csv}, in order, each split at its commas. */
     public static List<List<String>> rows(String name) {
-        String path = "/thread/" + name + ".csv";
+        return at("/thread/" + name + ".csv");
+    }
+
+    /** The rows of any resource of this form. */
+    public static List<List<String>> at(String path) {
         try (InputStream stream = Table.class.getResourceAsStream(path)) {
             if (stream == null) {
                 throw new IllegalStateException("table " + path + " is missing from the program");

@@ -34,7 +34,7 @@ final class Nearest {
 
     private Nearest() {}
 
-    private static List<String> standard() {
+    static List<String> standard() {
         List<String> all = new ArrayList<>();
         all.add("M8x1.25-6H");
         all.add("1/4-20 UNC-2B");

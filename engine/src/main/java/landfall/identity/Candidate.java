@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.identity;
+
+import landfall.quantity.Length;
+import landfall.thread.CallOut;
+
+/**
+ * What the tap may be.
+ *
+ * @param name its call-out, with the hand that was seen
+ * @param score share of all there is, this and {@code other} summing to 1
+ * @param overNominal how far the crest stands over the basic major diameter
+ */
+public record Candidate(CallOut callOut, String name, double score, Length overNominal, String why) {}
