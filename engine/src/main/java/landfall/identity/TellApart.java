@@ -22,7 +22,7 @@ final class TellApart {
             return names
                     + String.format(
                             Locale.ROOT,
-                            "hold a thread gauge to the flanks: %.4g or %.4g deg.",
+                            "hold a thread gauge to the flanks: %.1f or %.1f deg.",
                             a.profile().includedAngle().deg(),
                             b.profile().includedAngle().deg());
         }

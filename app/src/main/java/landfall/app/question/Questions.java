@@ -5,12 +5,15 @@ import java.util.List;
 import java.util.Optional;
 import landfall.cards.ask.GaugeAsk;
 import landfall.cards.ask.GrindAsk;
+import landfall.cards.ask.HoleAsk;
+import landfall.cards.ask.IdentifyAsk;
+import landfall.cards.ask.LifeAsk;
 import landfall.cards.ask.Question;
 import landfall.cards.ask.ThreadAsk;
 
 /** Every question that the program answers, in the order of the job. A new one is one line here. */
 public final class Questions {
-    private static final List<Question> ALL = List.of(new ThreadAsk(), new GrindAsk(), new GaugeAsk());
+    private static final List<Question> ALL = List.of(new ThreadAsk(), new HoleAsk(), new GrindAsk(), new LifeAsk(), new GaugeAsk(), new IdentifyAsk());
 
     private Questions() {}
 

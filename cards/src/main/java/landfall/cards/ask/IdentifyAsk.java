@@ -29,28 +29,27 @@ import landfall.working.Worked;
 /** {@code identify}: what an unmarked tap may be. */
 public final class IdentifyAsk implements Question {
     private static final Kind<Double> TPI = Quantities.number(0.5, 200);
-    private static final Field<Length> MAJOR = Field.needed("major", Quantities.length(0.3, 400), "0.2545 in");
-    private static final Field<Double> THREADS = Field.optional("tpi", TPI, "20");
-    private static final Field<Length> PITCH = Field.optional("pitch", Quantities.length(0.05, 50), "1.25 mm");
-    private static final Field<Length> SHANK = Field.optional("shank", Quantities.length(0.5, 400), "8 mm");
-    private static final Field<Integer> FLUTES = Field.optional("flutes", Kinds.count(1, 16), "4");
-    private static final Field<Angle> ANGLE = Field.optional("flank-angle", Quantities.angle(20, 90), "60 deg");
-    private static final Field<Integer> RINGS = Field.optional("rings", Kinds.count(0, 3), "1");
+    private static final Field<Length> MAJOR =
+            Field.needed("major", Quantities.length(0.3, 400), "0.2545 in").worded("identify.major");
+    private static final Field<Double> THREADS =
+            Field.optional("tpi", TPI, "20").worded("identify.tpi");
+    private static final Field<Length> PITCH =
+            Field.optional("pitch", Quantities.length(0.05, 50), "1.25 mm").worded("identify.pitch");
+    private static final Field<Length> SHANK =
+            Field.optional("shank", Quantities.length(0.5, 400), "8 mm").worded("identify.shank");
+    private static final Field<Integer> FLUTES =
+            Field.optional("flutes", Kinds.count(1, 16), "4").worded("identify.flutes");
+    private static final Field<Angle> ANGLE =
+            Field.optional("flank-angle", Quantities.angle(20, 90), "60 deg").worded("identify.flank-angle");
+    private static final Field<Integer> RINGS =
+            Field.optional("rings", Kinds.count(0, 3), "1").worded("identify.rings");
     private static final Field<Hand> HAND = Field.optional(
-            "hand", Kinds.choice(Kinds.ordered("right", Hand.RIGHT, "left", Hand.LEFT)), "right");
-    private static final Field<Length> UNCERTAINTY = Field.optional("uncertainty", Quantities.length(0, 2), "0.02 mm");
-    private static final Form FORM = Form.of(
-            "identify",
-            MAJOR,
-            THREADS,
-            PITCH,
-            SHANK,
-            FLUTES,
-            ANGLE,
-            RINGS,
-            HAND,
-            UNCERTAINTY,
-            ThreadAsk.UNITS);
+                    "hand", Kinds.<Hand>choice(Kinds.ordered("right", Hand.RIGHT, "left", Hand.LEFT)), "right")
+            .worded("identify.hand");
+    private static final Field<Length> UNCERTAINTY =
+            Field.optional("uncertainty", Quantities.length(0, 2), "0.02 mm").worded("identify.uncertainty");
+    private static final Form FORM =
+            Form.of("identify", MAJOR, THREADS, PITCH, SHANK, FLUTES, ANGLE, RINGS, HAND, UNCERTAINTY, ThreadAsk.UNITS);
 
     private static final Length USUAL_UNCERTAINTY = Length.ofMm(0.02);
 
@@ -87,10 +86,12 @@ public final class IdentifyAsk implements Question {
             Worked<Identification> worked = Identification.of(sighting(entries));
             List<Caution> cautions = new ArrayList<>(worked.value().cautions());
             if (entries.get(UNCERTAINTY).isEmpty()) {
-                cautions.add(0, new Caution(
-                        "uncertaintyAssumed",
-                        "Uncertainty of the diameter not told: %s taken.".formatted(USUAL_UNCERTAINTY.words()),
-                        "uncertainty"));
+                cautions.add(
+                        0,
+                        new Caution(
+                                "uncertaintyAssumed",
+                                "Uncertainty of the diameter not told: %s taken.".formatted(USUAL_UNCERTAINTY.words()),
+                                "uncertainty"));
             }
             return Answer.of(new Document(
                     "identify",
@@ -112,8 +113,7 @@ public final class IdentifyAsk implements Question {
                 entries.get(ANGLE).orElse(null),
                 entries.get(RINGS).orElse(null),
                 entries.get(HAND).orElse(Hand.RIGHT));
-        return new Sighting(
-                entries.need(MAJOR), pitch, entries.get(UNCERTAINTY).orElse(USUAL_UNCERTAINTY), seen);
+        return new Sighting(entries.need(MAJOR), pitch, entries.get(UNCERTAINTY).orElse(USUAL_UNCERTAINTY), seen);
     }
 
     private static List<Item> items(Worked<Identification> worked) {

@@ -13,7 +13,8 @@ public final class Samples {
     private Samples() {}
 
     public static List<Question> questions() {
-        List<Question> all = new ArrayList<>(List.of(new ThreadAsk(), new GrindAsk(), new GaugeAsk(), new LifeAsk()));
+        List<Question> all = new ArrayList<>(
+                List.of(new ThreadAsk(), new GrindAsk(), new GaugeAsk(), new IdentifyAsk(), new LifeAsk()));
         all.addAll(WorkSamples.questions());
         return all;
     }
@@ -31,6 +32,9 @@ public final class Samples {
                 .answer(Cards.typed("tap-half-13-worn.json", "fixture-four-lobes.json"))
                 .orThrow());
         all.addAll(gauges());
+        all.add(new IdentifyAsk()
+                .answer(Map.of("major", "0.2545", "tpi", "20", "shank", "0.255", "flutes", "4"))
+                .orThrow());
         all.add(new LifeAsk().answer(Cards.typed("tap-half-13-worn.json")).orThrow());
         all.addAll(WorkSamples.documents());
         return all;
