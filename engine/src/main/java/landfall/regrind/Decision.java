@@ -10,6 +10,7 @@ import landfall.fault.OutOfRange;
 import landfall.grind.ChamferShape;
 import landfall.grind.GrindWish;
 import landfall.grind.Stock;
+import landfall.quantity.Length;
 import landfall.tap.FluteKind;
 import landfall.tap.Tap;
 import landfall.working.Pen;
@@ -65,6 +66,16 @@ public record Decision(Choice chosen, List<Choice> all, List<Caution> cautions) 
                     "endFirst",
                     "The stock is over a pitch, or the point would come down to the core: grind the end back first.",
                     "s_all"));
+        }
+        TaperCautions.wear(tap, cautions);
+        Length cut = chosen.thread();
+        if (chosen.way() == Way.CUT_OFF && cut != null) {
+            cautions.add(new Caution(
+                    "cutSquare",
+                    "Cut square with a thin wheel, cool, then grind the point and the chamfer. Where the centre goes with the"
+                            + " end, hold the tap in a collet or lap a new one (common practice). The web is thicker there.",
+                    "s_off"));
+            TaperCautions.depthStop(tap, cut, cautions);
         }
         return new Decision(chosen, all, cautions);
     }

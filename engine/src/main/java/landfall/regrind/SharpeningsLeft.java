@@ -60,6 +60,7 @@ public record SharpeningsLeft(
         LeftByWay.ByFace byFace = faces == null ? null : faces.count(margins, wish.cap(), pen);
         LifeLine line = MixedPlan.of(chamfer, faces, margins, wish);
         LifeCautions.add(byChamfer, byFace, cautions);
+        TaperCautions.wear(tap, cautions);
         return new SharpeningsLeft(tap, byChamfer, byFace, line, cautions);
     }
 }

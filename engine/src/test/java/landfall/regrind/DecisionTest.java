@@ -80,6 +80,24 @@ class DecisionTest {
     }
 
     @Test
+    void theDepthStopOfATaperTapMovesByWhatIsCutOff() {
+        Decision cut = decide(Drawer.taper(), damage(null, null, null, 2.0));
+        assertThat(cut.cautions()).extracting(Caution::code).contains("wholeBodyCuts", "cutSquare", "depthStopMoves");
+        assertThat(cut.cautions())
+                .filteredOn(caution -> caution.code().equals("depthStopMoves"))
+                .extracting(caution -> caution.text().contains("stop the tap 2.050 mm (0.0807 in) earlier"))
+                .containsExactly(true);
+        assertThat(decide(Drawer.taper(), Damage.worn(WEAR)).cautions())
+                .extracting(Caution::code)
+                .contains("wholeBodyCuts")
+                .doesNotContain("depthStopMoves");
+        assertThat(decide(Drawer.m10(), damage(null, null, null, 2.0)).cautions())
+                .extracting(Caution::code)
+                .contains("cutSquare")
+                .doesNotContain("wholeBodyCuts", "depthStopMoves");
+    }
+
+    @Test
     void facesOfSpiralFlutesAreNeverOpen() {
         Decision decision = decide(Drawer.m10(FluteKind.SPIRAL_RIGHT, ThreadRelief.NONE), Damage.worn(WEAR));
         assertThat(decision.chosen().way()).isEqualTo(Way.CHAMFER);

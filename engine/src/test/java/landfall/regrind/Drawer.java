@@ -27,6 +27,7 @@ import landfall.thread.Profile;
 import landfall.thread.ScrewThread;
 import landfall.thread.Side;
 import landfall.thread.SideLimits;
+import landfall.thread.Taper;
 import landfall.working.Pen;
 
 /** Taps for the tests of this package. */
@@ -38,7 +39,17 @@ final class Drawer {
 
     private Drawer() {}
 
-    private record Bare(ScrewThread thread) implements CallOut {
+    private record Bare(ScrewThread thread, boolean isTaper) implements CallOut {
+        Bare(ScrewThread thread) {
+            this(thread, false);
+        }
+
+        @Override
+        public Optional<Taper> taper(Pen pen) {
+            Taper.Turns turns = new Taper.Turns(Length.ofMm(8), Length.ofMm(4), 1, 1);
+            return isTaper ? Optional.of(new Taper(1.0 / 16, List.of(), turns)) : Optional.empty();
+        }
+
         @Override
         public String normal() {
             return "bare";
@@ -79,6 +90,12 @@ final class Drawer {
 
     static Tap m10() {
         return m10(FluteKind.STRAIGHT, ThreadRelief.NONE);
+    }
+
+    /** The same cutting part on a taper thread. */
+    static Tap taper() {
+        Tap tap = m10();
+        return new Tap(new Bare(M10, true), tap.cutting(), tap.body(), tap.pitch(), tap.make());
     }
 
     static Tap withRake(double rakeDeg) {
