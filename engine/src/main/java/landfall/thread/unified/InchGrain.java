@@ -10,7 +10,6 @@ import landfall.working.Rule;
 final class InchGrain {
     static final long PLACES_3 = Numerals.ONE / 1_000;
     static final long PLACES_4 = Numerals.ONE / 10_000;
-    static final long PLACES_5 = Numerals.ONE / 100_000;
     static final long PLACES_6 = Numerals.ONE / 1_000_000;
 
     /** Far over the error of a double here, far under the last place kept. */

@@ -144,7 +144,7 @@ public record UnifiedCallOut(UnifiedSize size, Form form, Fit fit, Hand hand, No
     private UnifiedLimits arithmetic(Pen pen) {
         return note.engagement != 0
                 ? UnifiedLimits.over(size, note.engagement, pen)
-                : UnifiedLimits.of(size, engagementIsDiameter(), pen);
+                : UnifiedLimits.of(size, engagementIsDiameter(), Published.of(size), pen);
     }
 
     /** UNC, UNF, and constant pitches of 4, 6 and 8: LE is the diameter. All others: nine pitches. */

@@ -3,7 +3,6 @@ package landfall.thread.unified;
 
 import static landfall.thread.unified.InchGrain.PLACES_3;
 import static landfall.thread.unified.InchGrain.PLACES_4;
-import static landfall.thread.unified.InchGrain.PLACES_5;
 import static landfall.thread.unified.InchGrain.PLACES_6;
 
 import java.util.Optional;
@@ -21,9 +20,8 @@ import landfall.working.Rule;
  *
  * <p>Each sum starts from the figure before it as published: d2 minimum from the four-place d2 maximum, and so on. The
  * handbook's worked examples carry the tolerance of a class to six places before it is added; the published tables add
- * it at four, and take the allowance from the tolerance of class 2A at five, a half going to the even figure. The two
- * ways part on 11 of 256 published cells, always at a rounding edge, and the tables win. Lengths are whole units of
- * 1e-8 in.
+ * it at four, and so does this. Where a published allowance or tolerance still parts from the formula the table wins:
+ * see {@link Published}. Lengths are whole units of 1e-8 in.
  */
 final class UnifiedLimits {
     private static final long PITCH_LINE = 64_951_905L;
@@ -40,7 +38,10 @@ final class UnifiedLimits {
     private final double pitchTwoThirds;
     private final long T2A;
 
-    private UnifiedLimits(UnifiedSize size, long engagement, Rule engagementRule, Pen pen) {
+    private final Published published;
+
+    private UnifiedLimits(UnifiedSize size, long engagement, Rule engagementRule, Published published, Pen pen) {
+        this.published = published;
         D = InchGrain.write(pen, UnifiedRules.D, InchGrain.up(size.major(), PLACES_4));
         P = pitch(size, pen);
         long LE = InchGrain.write(pen, engagementRule, engagement);
@@ -53,15 +54,16 @@ final class UnifiedLimits {
     }
 
     /** With the length of engagement of the series: the diameter, or nine pitches. */
-    static UnifiedLimits of(UnifiedSize size, boolean engagementIsDiameter, Pen pen) {
+    static UnifiedLimits of(UnifiedSize size, boolean engagementIsDiameter, Published published, Pen pen) {
         return engagementIsDiameter
-                ? new UnifiedLimits(size, InchGrain.up(size.major(), PLACES_4), UnifiedRules.LE_DIAMETER, pen)
-                : new UnifiedLimits(size, 9 * size.pitch(), UnifiedRules.LE_PITCHES, pen);
+                ? new UnifiedLimits(
+                        size, InchGrain.up(size.major(), PLACES_4), UnifiedRules.LE_DIAMETER, published, pen)
+                : new UnifiedLimits(size, 9 * size.pitch(), UnifiedRules.LE_PITCHES, published, pen);
     }
 
-    /** With a length of engagement that the call-out states. */
+    /** With a length of engagement that the call-out states: by formula alone. */
     static UnifiedLimits over(UnifiedSize size, long engagement, Pen pen) {
-        return new UnifiedLimits(size, engagement, UnifiedRules.LE_GIVEN, pen);
+        return new UnifiedLimits(size, engagement, UnifiedRules.LE_GIVEN, Published.NONE, pen);
     }
 
     private static long pitch(UnifiedSize size, Pen pen) {
@@ -83,14 +85,19 @@ final class UnifiedLimits {
 
     private long pitchTolerance(UnifiedClass fit, Pen pen) {
         long tolerance = InchGrain.up(fit.thousandths() * T2A, PLACES_4 * 1000) / 1000;
-        return InchGrain.write(pen, UnifiedRules.pitchTolerance(fit), tolerance);
+        return published.has(fit.code())
+                ? InchGrain.write(pen, UnifiedRules.publishedTolerance(fit), published.or(fit.code(), tolerance))
+                : InchGrain.write(pen, UnifiedRules.pitchTolerance(fit), tolerance);
     }
 
     private long allowance(UnifiedClass fit, Pen pen) {
-        return fit.isClose()
-                ? InchGrain.write(pen, UnifiedRules.ES_NONE, 0)
-                : InchGrain.write(
-                        pen, UnifiedRules.ES, InchGrain.halfEven(3 * InchGrain.up(T2A, PLACES_5), PLACES_4 * 10) / 10);
+        if (fit.isClose()) {
+            return InchGrain.write(pen, UnifiedRules.ES_NONE, 0);
+        }
+        long byFormula = InchGrain.up(3 * T2A, PLACES_4 * 10) / 10;
+        return published.has(Published.ALLOWANCE)
+                ? InchGrain.write(pen, UnifiedRules.ES_PUBLISHED, published.or(Published.ALLOWANCE, byFormula))
+                : InchGrain.write(pen, UnifiedRules.ES, byFormula);
     }
 
     private long greatestMajor(UnifiedClass fit, Pen pen) {

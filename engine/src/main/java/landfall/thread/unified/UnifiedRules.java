@@ -14,6 +14,9 @@ final class UnifiedRules {
 
     static final Source FROM_TABLES = Source.of("derived", "docs/methods/unified-threads.md, rounded root");
 
+    /** The copies of the standard's tables that {@code unified-published.csv} names row by row. */
+    static final Source TABLES = Source.of("asme-b1.1", "published limits of size, through copies");
+
     static final Rule D = Rule.given("D", "in", "basic major diameter to four places");
     static final Rule N = Rule.given("n", "1/in", "threads per inch");
     static final Rule P = rule("P", "round(1 / n, 0.00000001)", "pitch");
@@ -28,7 +31,9 @@ final class UnifiedRules {
     static final Rule H2 = rule("h2", "round(0.64951905 * P, 0.000001)", "twice the addendum");
     static final Rule H1 = rule("h1", "round(1.08253175 * P, 0.000001)", "twice the depth of engagement");
 
-    static final Rule ES = rule("es", "roundeven(0.3 * round(T2A, 0.00001), 0.0001)", "allowance");
+    static final Rule ES = rule("es", "round(0.3 * T2A, 0.0001)", "allowance");
+    static final Rule ES_PUBLISHED = Rule.table(
+            "es", "in", TABLES, Trust.HANDBOOK, "allowance, as the tables print it: the formula gives 0.0001 else");
     static final Rule ES_NONE = rule("es", "0", "allowance: none in this class");
     static final Rule TD = rule("Td", "round(0.06 * P^(2/3), 0.000001)", "major diameter tolerance outside");
     static final Rule TD_LOOSE = rule("Td", "round(0.09 * P^(2/3), 0.000001)", "major diameter tolerance outside");
@@ -89,6 +94,16 @@ final class UnifiedRules {
     /** The pitch diameter tolerance of a class. */
     static Rule pitchTolerance(UnifiedClass fit) {
         return TOLERANCES[fit.ordinal()];
+    }
+
+    /** The pitch diameter tolerance of a class where the tables print another than the formula gives. */
+    static Rule publishedTolerance(UnifiedClass fit) {
+        return Rule.table(
+                pitchTolerance(fit).symbol(),
+                "in",
+                TABLES,
+                Trust.HANDBOOK,
+                "pitch diameter tolerance, class " + fit.code() + ", as the tables print it");
     }
 
     private static final Rule[] TOLERANCES = {
