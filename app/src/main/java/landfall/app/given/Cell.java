@@ -20,6 +20,11 @@ public record Cell(
         return "give-" + path.replace('.', '-');
     }
 
+    /** Some fields are a table of several lines. */
+    public boolean hasLines() {
+        return example.indexOf('\n') >= 0 || value.indexOf('\n') >= 0;
+    }
+
     public boolean isWrong() {
         return !finding.isEmpty();
     }

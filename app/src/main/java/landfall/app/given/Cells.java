@@ -53,7 +53,7 @@ public final class Cells {
     private Cell cell(Field<?> field) {
         return new Cell(
                 field.path(),
-                Words.of("label." + field.path()),
+                Words.find("label." + field.words()).orElseGet(field::means),
                 field.means(),
                 typed.getOrDefault(field.path(), ""),
                 Words.of("page.given.example", field.example()),

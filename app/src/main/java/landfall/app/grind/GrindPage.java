@@ -44,7 +44,10 @@ public final class GrindPage {
         Reply reply = Reply.to(QUESTION, typed);
         Map<String, String> given = typed instanceof Answer.Of<Map<String, String>> of ? of.value() : Map.of();
         if (Shell.asksForAnswerOnly(ctx)) {
-            shell.show(ctx, "grind-answer", Map.of("reply", reply, "pictures", pictures(given, reply)));
+            shell.show(
+                    ctx,
+                    "grind-answer",
+                    Map.of("reply", reply, "pictures", pictures(given, reply), "onward", Onward.of(given)));
         } else {
             page(ctx, given, reply);
         }
@@ -137,6 +140,7 @@ public final class GrindPage {
         values.put("given", GivenTapAndFixture.of(QUESTION.form(), typed, reply.findings()));
         values.put("examples", Examples.all());
         values.put("reply", reply);
+        values.put("onward", Onward.of(typed));
         values.put("pictures", pictures(typed, reply));
         values.put("query", Typed.address("", typed));
         shell.show(ctx, "grind", values);

@@ -3,15 +3,13 @@ package landfall.app.serve;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Handler;
-import java.util.List;
-import landfall.app.asked.AskedPage;
+import landfall.app.asked.AskedPages;
 import landfall.app.grind.GrindPage;
 import landfall.app.methods.MethodsPage;
 import landfall.app.shell.Place;
 import landfall.app.shell.Shell;
 import landfall.app.thread.ThreadPage;
 import landfall.app.today.TodayPage;
-import landfall.cards.ask.GaugeAsk;
 
 /** Every address of the server. A new page is one line here. */
 final class Routes {
@@ -25,15 +23,7 @@ final class Routes {
         page(routes, Place.GRIND.path(), grind::show);
         routes.post(Place.GRIND.path() + "/open", grind::open);
         page(routes, Place.GRIND.path() + ".pdf", grind::pdf);
-        page(
-                routes,
-                Place.GAUGE.path(),
-                new AskedPage(
-                        shell,
-                        new GaugeAsk(),
-                        Place.GAUGE,
-                        Place.GAUGE.path(),
-                        List.of("thread", "wire", "over", "pitch-diameter"))::show);
+        AskedPages.of(shell).forEach(asked -> page(routes, asked.path(), asked::show));
         MethodsPage methods = new MethodsPage(shell);
         page(routes, Place.METHODS.path(), methods::list);
         page(routes, Place.METHODS.path() + "/sources", methods::sources);

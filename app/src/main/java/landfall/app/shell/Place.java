@@ -5,6 +5,8 @@ package landfall.app.shell;
 public enum Place {
     TODAY("/", "Today"),
     THREAD("/thread", "Thread"),
+    HOLE("/hole", "Hole"),
+    TAP("/identify", "Tap"),
     GRIND("/grind", "Grind"),
     GAUGE("/gauge", "Gauge"),
     METHODS("/methods", "Methods");

@@ -26,7 +26,7 @@
     const wrong = new Map();
     part.querySelectorAll('[data-finding]').forEach(f => wrong.set(f.dataset.finding, f.textContent.trim()));
     form.querySelectorAll('.cell').forEach(cell => {
-      const field = cell.querySelector('input, select');
+      const field = cell.querySelector('input, select, textarea');
       const says = cell.querySelector('.finding');
       const found = wrong.get(field.name);
       field.setAttribute('aria-invalid', found ? 'true' : 'false');
@@ -97,7 +97,7 @@
     });
     addEventListener('popstate', async () => {
       const given = new URLSearchParams(location.search);
-      form.querySelectorAll('.cell input, .cell select').forEach(field => { field.value = given.get(field.name) || ''; });
+      form.querySelectorAll('.cell input, .cell select, .cell textarea').forEach(field => { field.value = given.get(field.name) || ''; });
       clearTimeout(timer);
       await ask(false);
       left = true;

@@ -74,7 +74,7 @@ class WordsTest {
     void noneIsUnused() {
         Set<String> used = new TreeSet<>(LITERALS);
         for (Form form : forms()) {
-            form.paths().forEach(path -> used.add("label." + path));
+            form.fields().forEach(field -> used.add("label." + field.words()));
             form.fields().forEach(field -> used.add("field." + field.words()));
         }
         Samples.questions()

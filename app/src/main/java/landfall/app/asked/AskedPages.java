@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.app.asked;
+
+import java.util.List;
+import landfall.app.shell.Place;
+import landfall.app.shell.Shell;
+import landfall.cards.ask.GaugeAsk;
+import landfall.cards.ask.HoleAsk;
+import landfall.cards.ask.IdentifyAsk;
+import landfall.cards.ask.LifeAsk;
+
+/** The questions that have a page without a layout of its own. A new one is one entry here. */
+public final class AskedPages {
+    private AskedPages() {}
+
+    public static List<AskedPage> of(Shell shell) {
+        return List.of(
+                new AskedPage(
+                        shell,
+                        new HoleAsk(),
+                        Place.HOLE,
+                        Place.HOLE.path(),
+                        List.of("thread", "depth", "blind", "through", "material", "drills")),
+                new AskedPage(
+                        shell,
+                        new IdentifyAsk(),
+                        Place.TAP,
+                        Place.TAP.path(),
+                        List.of("major", "tpi", "pitch", "shank", "flutes", "uncertainty")),
+                new AskedPage(
+                        shell,
+                        new LifeAsk(),
+                        Place.GRIND,
+                        Place.GRIND.path() + "/life",
+                        List.of("thread", "flutes.count", "land.width", "chamfer.angle", "chamfer.pointDiameter", "threadLength", "wear")),
+                new AskedPage(
+                        shell,
+                        new GaugeAsk(),
+                        Place.GAUGE,
+                        Place.GAUGE.path(),
+                        List.of("thread", "wire", "over", "pitch-diameter")));
+    }
+}
