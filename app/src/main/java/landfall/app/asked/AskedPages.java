@@ -32,7 +32,14 @@ public final class AskedPages {
                         new LifeAsk(),
                         Place.GRIND,
                         Place.GRIND.path() + "/life",
-                        List.of("thread", "flutes.count", "land.width", "chamfer.angle", "chamfer.pointDiameter", "threadLength", "wear")),
+                        List.of(
+                                "thread",
+                                "flutes.count",
+                                "land.width",
+                                "chamfer.angle",
+                                "chamfer.pointDiameter",
+                                "threadLength",
+                                "wear")),
                 new AskedPage(
                         shell,
                         new GaugeAsk(),

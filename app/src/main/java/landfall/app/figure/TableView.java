@@ -2,12 +2,17 @@
 package landfall.app.figure;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import landfall.cards.answer.Item;
+import landfall.cards.answer.Unit;
 import landfall.cards.words.Words;
 import landfall.quantity.UnitSystem;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A table of an answer. The unit stands in the head of a column of figures.
@@ -19,46 +24,85 @@ public record TableView(String path, String label, List<Column> columns, List<Li
     public record Column(String head, boolean words) {}
 
     static TableView of(String noun, String path, Item.Rows rows, UnitSystem units) {
+        List<Map<String, Item>> flat = rows.rows().stream().map(TableView::flat).toList();
         Set<String> keys = new LinkedHashSet<>();
-        rows.rows().forEach(row -> row.items().forEach(item -> keys.add(item.key())));
+        flat.forEach(row -> keys.addAll(row.keySet()));
         List<Column> columns = new ArrayList<>();
         for (String key : keys) {
-            String head = Words.of(noun + "." + path + "." + key);
-            columns.add(column(head, key, rows.rows(), units));
+            columns.add(column(Words.of(noun + "." + path + "." + key), key, flat, units));
         }
-        List<List<String>> cells = rows.rows().stream()
-                .map(row -> keys.stream().map(key -> cell(row, key, units)).toList())
+        List<List<String>> cells = flat.stream()
+                .map(row -> keys.stream().map(key -> cell(row.get(key), units)).toList())
                 .toList();
         return new TableView(path, Words.of(noun + "." + path), columns, cells);
     }
 
-    private static Column column(String head, String key, List<Item.Group> rows, UnitSystem units) {
-        for (Item.Group row : rows) {
-            for (Item item : row.items()) {
-                if (item.key().equals(key) && item instanceof Item.Figure figure) {
-                    String sign = figure.unit().sign(units);
-                    return new Column(sign.equals("1") ? head : head + ", " + Digits.sign(figure.unit(), units), false);
-                }
-                if (item.key().equals(key) && item instanceof Item.Count) {
-                    return new Column(head, false);
-                }
+    /** A row by key; what stands in a group of it goes by the group's key and its own. */
+    private static Map<String, Item> flat(Item.Group row) {
+        Map<String, Item> items = new LinkedHashMap<>();
+        for (Item item : row.items()) {
+            if (item instanceof Item.Group group) {
+                flat(group).forEach((key, inner) -> items.put(group.key() + "." + key, inner));
+            } else {
+                items.put(item.key(), item);
+            }
+        }
+        return items;
+    }
+
+    private static Column column(String head, String key, List<Map<String, Item>> rows, UnitSystem units) {
+        for (Map<String, Item> row : rows) {
+            Optional<Unit> unit = unit(row.get(key));
+            if (unit.isPresent()) {
+                String sign = Digits.sign(unit.get(), units);
+                return new Column(sign.isEmpty() ? head : head + ", " + sign, false);
+            }
+            if (row.get(key) instanceof Item.Count) {
+                return new Column(head, false);
             }
         }
         return new Column(head, true);
     }
 
-    private static String cell(Item.Group row, String key, UnitSystem units) {
-        return row.items().stream()
-                .filter(item -> item.key().equals(key))
-                .findFirst()
-                .map(item -> text(item, units))
-                .orElse("");
+    private static Optional<Unit> unit(@Nullable Item item) {
+        if (item instanceof Item.Figure figure) {
+            return Optional.of(figure.unit());
+        }
+        if (item instanceof Item.BandFigure band) {
+            return Optional.of(band.unit());
+        }
+        return item instanceof Item.Range range ? Optional.of(range.unit()) : Optional.empty();
     }
 
-    private static String text(Item item, UnitSystem units) {
+    private static String cell(@Nullable Item item, UnitSystem units) {
+        if (item == null) {
+            return "";
+        }
         if (item instanceof Item.Figure figure) {
             return Digits.shown(figure.value(), figure.unit(), units);
         }
+        if (item instanceof Item.BandFigure band) {
+            return shown(band.expected(), band.unit(), units) + " ("
+                    + Words.of(
+                            "page.figure.band",
+                            shown(band.low(), band.unit(), units),
+                            shown(band.high(), band.unit(), units))
+                    + ")";
+        }
+        if (item instanceof Item.Range range) {
+            return Words.of(
+                    "page.figure.band",
+                    shown(range.min(), range.unit(), units),
+                    shown(range.max(), range.unit(), units));
+        }
+        return words(item);
+    }
+
+    private static String shown(Item.@Nullable Point point, Unit unit, UnitSystem units) {
+        return point == null ? "–" : Digits.shown(point.value(), unit, units);
+    }
+
+    private static String words(Item item) {
         if (item instanceof Item.Text text) {
             return text.text();
         }
@@ -67,6 +111,9 @@ public record TableView(String path, String label, List<Column> columns, List<Li
         }
         if (item instanceof Item.Flag flag) {
             return Words.of(flag.yes() ? "text.yes" : "text.no");
+        }
+        if (item instanceof Item.Lines lines) {
+            return String.join("; ", lines.lines());
         }
         throw new IllegalStateException("not a cell of a table: " + item);
     }

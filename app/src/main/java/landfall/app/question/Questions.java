@@ -13,7 +13,8 @@ import landfall.cards.ask.ThreadAsk;
 
 /** Every question that the program answers, in the order of the job. A new one is one line here. */
 public final class Questions {
-    private static final List<Question> ALL = List.of(new ThreadAsk(), new HoleAsk(), new GrindAsk(), new LifeAsk(), new GaugeAsk(), new IdentifyAsk());
+    private static final List<Question> ALL =
+            List.of(new ThreadAsk(), new HoleAsk(), new GrindAsk(), new LifeAsk(), new GaugeAsk(), new IdentifyAsk());
 
     private Questions() {}
 

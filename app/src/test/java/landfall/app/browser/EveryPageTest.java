@@ -45,7 +45,13 @@ class EveryPageTest {
         }
         pages.put("hole", "/hole?thread=M8x1.25-6H&depth=16+mm&blind=yes");
         pages.put("identify", "/identify?major=.2545&tpi=20");
-        pages.put("life", Examples.all().get(1).address().replace("/grind?", "/grind/life?").replaceAll("&?(cam|wheel|dial|swivel|name)[^&]*", ""));
+        pages.put(
+                "life",
+                Examples.all()
+                        .get(1)
+                        .address()
+                        .replace("/grind?", "/grind/life?")
+                        .replaceAll("&?(cam|wheel|dial|swivel|name)[^&]*", ""));
         pages.put("gauge-empty", "/gauge");
         pages.put("gauge", "/gauge?thread=1%2F4-20+UNC-2A&wire=.0289&over=.2625");
         pages.put("methods", "/methods");
