@@ -3,6 +3,7 @@ package landfall.app.question;
 
 import java.util.List;
 import java.util.Optional;
+import landfall.cards.ask.DialAsk;
 import landfall.cards.ask.GaugeAsk;
 import landfall.cards.ask.GrindAsk;
 import landfall.cards.ask.HoleAsk;
@@ -13,8 +14,14 @@ import landfall.cards.ask.ThreadAsk;
 
 /** Every question that the program answers, in the order of the job. A new one is one line here. */
 public final class Questions {
-    private static final List<Question> ALL =
-            List.of(new ThreadAsk(), new HoleAsk(), new GrindAsk(), new LifeAsk(), new GaugeAsk(), new IdentifyAsk());
+    private static final List<Question> ALL = List.of(
+            new ThreadAsk(),
+            new HoleAsk(),
+            new GrindAsk(),
+            new DialAsk(),
+            new LifeAsk(),
+            new GaugeAsk(),
+            new IdentifyAsk());
 
     private Questions() {}
 

@@ -64,6 +64,12 @@ public record Document(
                 all.add(new Shown(path + ".low", band.low(), band.unit()));
                 all.add(new Shown(path + ".expected", band.expected(), band.unit()));
                 all.add(new Shown(path + ".high", band.high(), band.unit()));
+            } else if (item instanceof Item.FittedFigure fitted) {
+                all.add(new Shown(path + ".value", fitted.value(), fitted.unit()));
+                if (fitted.standard() != null) {
+                    all.add(new Shown(path + ".standard", fitted.standard(), fitted.unit()));
+                }
+                all.add(new Shown(path + ".uncertainty", fitted.uncertainty(), fitted.unit()));
             }
         });
         return all;

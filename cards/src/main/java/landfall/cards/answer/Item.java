@@ -41,6 +41,15 @@ public sealed interface Item {
     /** An estimate. */
     record BandFigure(String key, Point low, Point expected, Point high, Unit unit) implements Item {}
 
+    /**
+     * A figure fitted to readings.
+     *
+     * @param standard uncertainty; null where only the expanded one is known
+     * @param uncertainty expanded, 95 %
+     */
+    record FittedFigure(String key, Point value, @Nullable Point standard, Point uncertainty, Unit unit)
+            implements Item {}
+
     record Text(String key, String text) implements Item {}
 
     record Flag(String key, boolean yes) implements Item {}

@@ -111,6 +111,8 @@ public final class JsonAnswer {
             range(range);
         } else if (item instanceof Item.BandFigure band) {
             band(band);
+        } else if (item instanceof Item.FittedFigure fitted) {
+            fitted(fitted);
         } else if (item instanceof Item.Text text) {
             out.writeString(text.text());
         } else if (item instanceof Item.Flag flag) {
@@ -171,6 +173,18 @@ public final class JsonAnswer {
         step("expected", band.expected());
         step("high", band.high());
         out.writeEndObject();
+        out.writeEndObject();
+    }
+
+    private void fitted(Item.FittedFigure fitted) throws IOException {
+        out.writeStartObject();
+        end("value", fitted.value(), fitted.unit());
+        end("uncertainty", fitted.uncertainty(), fitted.unit());
+        if (fitted.standard() != null) {
+            end("standard", fitted.standard(), fitted.unit());
+        }
+        out.writeStringField("unit", fitted.unit().sign(units));
+        out.writeStringField("step", fitted.value().rule().symbol());
         out.writeEndObject();
     }
 

@@ -115,6 +115,13 @@ public final class TextAnswer {
                     shown(band.low().value(), band.unit(), units),
                     shown(band.high().value(), band.unit(), units));
         }
+        if (item instanceof Item.FittedFigure fitted) {
+            return Words.of(
+                    "text.fitted",
+                    aligned(fitted.value().value(), fitted.unit(), units),
+                    shown(fitted.uncertainty().value(), fitted.unit(), units),
+                    sign(fitted.unit(), units));
+        }
         return new TextTable(path, units).cell(item);
     }
 

@@ -85,6 +85,9 @@ final class TextTable {
         if (item instanceof Item.BandFigure band) {
             return shown(band.unit());
         }
+        if (item instanceof Item.FittedFigure fitted) {
+            return shown(fitted.unit());
+        }
         return item instanceof Item.Range range ? shown(range.unit()) : "";
     }
 
@@ -98,6 +101,9 @@ final class TextTable {
         } else if (item instanceof Item.BandFigure band) {
             return figure(band.low().value(), band.unit()) + " to "
                     + figure(band.high().value(), band.unit());
+        } else if (item instanceof Item.FittedFigure fitted) {
+            return figure(fitted.value().value(), fitted.unit()) + " ± "
+                    + figure(fitted.uncertainty().value(), fitted.unit());
         } else if (item instanceof Item.Range range) {
             return (range.min() == null ? "" : figure(range.min().value(), range.unit())) + " to "
                     + (range.max() == null ? "" : figure(range.max().value(), range.unit()));

@@ -35,7 +35,7 @@ public final class FixtureFields {
     static final Field<String> MARKING = optional("wheel.marking", Kinds.TEXT, "A80J6V");
     static final Field<WheelMark> MARKED_SPEED = optional("wheel.markedSpeed", CardKinds.WHEEL_MARK, "4000 rev/min");
     static final Field<Turning> SPINDLE = optional("wheel.spindle", Quantities.TURNING, "3200 rev/min");
-    static final Field<Length> RESOLUTION = optional("dial.resolution", Quantities.length(0.0001, 1), "0.01 mm");
+    public static final Field<Length> RESOLUTION = optional("dial.resolution", Quantities.length(0.0001, 1), "0.01 mm");
     static final Field<Angle> SWIVEL_STEP = optional("swivel.step", Quantities.angle(0.001, 15), "0.25 deg");
 
     /** The card. */

@@ -25,6 +25,10 @@ public record Field<T>(String path, String words, Kind<T> kind, boolean required
         return new Field<>(path, other, kind, required, example);
     }
 
+    Field<T> eased() {
+        return new Field<>(path, words, kind, false, example);
+    }
+
     /** What it is, in a few words. */
     public String means() {
         return Words.of("field." + words);

@@ -44,6 +44,16 @@ public record Form(String name, List<Field<?>> fields) {
         return new Form(other, fields);
     }
 
+    /** The same, with the fields whose path begins so no longer required. */
+    public Form easedOf(String... beginnings) {
+        List<Field<?>> eased = new ArrayList<>();
+        for (Field<?> field : fields) {
+            boolean ease = List.of(beginnings).stream().anyMatch(field.path()::startsWith);
+            eased.add(ease ? field.eased() : field);
+        }
+        return new Form(name, eased);
+    }
+
     public Optional<Field<?>> field(String path) {
         return fields.stream().filter(field -> field.path().equals(path)).findFirst();
     }

@@ -31,9 +31,16 @@ public record Kind<T>(String words, Reading<T> reading, Map<String, Object> sche
         Answer<T> answer = reading.read(text, bare);
         return answer instanceof Answer.Refused<T> refused
                 ? Answer.refused(refused.findings().stream()
-                        .map(found -> new Finding(
-                                field, found.given().isEmpty() ? text : found.given(), found.why(), found.mend()))
+                        .map(found -> placed(field, text, found))
                         .toList())
                 : answer;
+    }
+
+    /** A finding that names a place inside the field, such as a line of readings, keeps it. */
+    private static Finding placed(String field, String text, Finding found) {
+        if (found.field().startsWith(field)) {
+            return found;
+        }
+        return new Finding(field, found.given().isEmpty() ? text : found.given(), found.why(), found.mend());
     }
 }

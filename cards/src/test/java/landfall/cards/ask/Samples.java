@@ -13,8 +13,8 @@ public final class Samples {
     private Samples() {}
 
     public static List<Question> questions() {
-        List<Question> all = new ArrayList<>(
-                List.of(new ThreadAsk(), new GrindAsk(), new GaugeAsk(), new IdentifyAsk(), new LifeAsk()));
+        List<Question> all = new ArrayList<>(List.of(
+                new ThreadAsk(), new GrindAsk(), new GaugeAsk(), new IdentifyAsk(), new LifeAsk(), new DialAsk()));
         all.addAll(WorkSamples.questions());
         return all;
     }
@@ -37,6 +37,10 @@ public final class Samples {
                 .orThrow());
         all.add(new LifeAsk().answer(Cards.typed("tap-half-13-worn.json")).orThrow());
         all.addAll(WorkSamples.documents());
+        Map<String, String> dial =
+                new LinkedHashMap<>(Cards.typed("tap-m10-left-hand.json", "fixture-three-lobes.json"));
+        dial.put("readings", Cards.text("readings-m10.csv"));
+        all.add(new DialAsk().answer(dial).orThrow());
         return all;
     }
 

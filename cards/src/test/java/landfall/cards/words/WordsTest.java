@@ -92,6 +92,16 @@ class WordsTest {
     }
 
     @Test
+    void noneStandsTwice() throws IOException {
+        Path file = Cards.house().resolve("cards/src/main/resources/landfall/cards/words/words.properties");
+        List<String> keys = Files.readAllLines(file).stream()
+                .filter(line -> line.matches("[A-Za-z].*=.*"))
+                .map(line -> line.replaceFirst("[ =].*", ""))
+                .toList();
+        assertThat(keys).hasSizeGreaterThan(100).doesNotHaveDuplicates();
+    }
+
+    @Test
     void noneIsEmptyAndNoneHasAnEndThatDoesNotShow() {
         for (String key : Words.keys()) {
             assertThat(Words.of(key)).as(key).isEqualTo(Words.of(key).strip()).isNotBlank();

@@ -1,0 +1,184 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.cards.ask;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import landfall.cards.answer.Document;
+import landfall.cards.card.FixtureFields;
+import landfall.cards.card.TapCard;
+import landfall.cards.form.Entries;
+import landfall.cards.form.Field;
+import landfall.cards.form.Form;
+import landfall.cards.form.Kind;
+import landfall.cards.form.Kinds;
+import landfall.cards.form.Quantities;
+import landfall.cards.readings.ReadingsCsv;
+import landfall.cards.readings.Row;
+import landfall.dialling.Aim;
+import landfall.dialling.Beside;
+import landfall.dialling.CamProfile;
+import landfall.dialling.DialFindings;
+import landfall.dialling.Dialling;
+import landfall.dialling.Reading;
+import landfall.dialling.Readings;
+import landfall.dialling.TapFacts;
+import landfall.fault.Answer;
+import landfall.fault.Caution;
+import landfall.fault.OutOfRange;
+import landfall.grind.Cam;
+import landfall.grind.GrindSetup;
+import landfall.grind.Place;
+import landfall.grind.Setting;
+import landfall.quantity.Length;
+import landfall.quantity.UnitSystem;
+import landfall.tap.Tap;
+import landfall.working.Worked;
+import org.jspecify.annotations.Nullable;
+
+/** {@code dial}: from dial readings to what is wrong and what to turn. */
+public final class DialAsk implements Question {
+    private static final Kind<List<Row>> TABLE = new Kind<>(
+            "a table: land,angle_deg,reading_mm",
+            (text, bare) -> ReadingsCsv.read(text),
+            Kinds.ordered("type", "string", "description", "a table: land,angle_deg,reading_mm"));
+    private static final Kind<Place> PLACE_KIND = new Kind<>(
+            "one of end, shank, flank, crest, chamfer-still, chamfer-working",
+            (text, bare) -> ReadingsCsv.place(text),
+            Kinds.ordered("type", "string"));
+    private static final String EXAMPLE = "land,angle_deg,reading_mm\n1,0,0.00\n1,20,-0.17";
+    private static final Field<List<Row>> READINGS = Field.needed("readings", TABLE, EXAMPLE);
+    private static final Field<List<Row>> REFERENCE = Field.optional("reference", TABLE, EXAMPLE);
+    private static final Field<Place> PLACE = Field.optional("place", PLACE_KIND, "chamfer-still");
+    private static final Field<Length> RESOLUTION =
+            Field.optional("resolution", Quantities.length(0.0001, 1), "0.01 mm");
+    private static final Form FORM = Form.of("dial", READINGS, REFERENCE, PLACE, RESOLUTION)
+            .and(new GrindAsk().form())
+            .called("dial")
+            .easedOf("cam.", "wheel.");
+
+    @Override
+    public String noun() {
+        return "dial";
+    }
+
+    @Override
+    public Form form() {
+        return FORM;
+    }
+
+    @Override
+    public List<Given> given() {
+        return List.of(
+                new Given.TextFile("READINGS.csv", "", READINGS.path()),
+                new Given.Card("CARD", "card"),
+                new Given.Card("FIXTURE", "fixture"),
+                new Given.TextFile("READINGS.csv", "reference", REFERENCE.path()));
+    }
+
+    @Override
+    public Answer<Document> answer(Map<String, String> typed) {
+        return FORM.judge(typed, GrindAsk.bare(typed))
+                .then(entries -> TapCard.tap(entries).then(tap -> answer(entries, tap, typed)));
+    }
+
+    private static Answer<Document> answer(Entries entries, Tap tap, Map<String, String> typed) {
+        Answer<Optional<GrindSetup>> setup = setup(typed);
+        return setup.then(found -> ask(entries, tap, found.orElse(null)).then(ask -> document(ask, entries, tap)));
+    }
+
+    private static Answer<Document> document(landfall.dialling.DialAsk ask, Entries entries, Tap tap) {
+        UnitSystem system = tap.thread().family().system();
+        UnitSystem units = entries.get(ThreadAsk.UNITS).orElse(system);
+        try {
+            Worked<DialFindings> worked = Dialling.of(ask);
+            List<Caution> cautions = new ArrayList<>(worked.value().cautions());
+            if (!entries.has(RESOLUTION) && !entries.has(FixtureFields.RESOLUTION)) {
+                cautions.add(0, assumed(system));
+            }
+            return Answer.of(DialDocument.of(worked, cautions, tap.callOut().normal(), units));
+        } catch (OutOfRange e) {
+            return Answer.refused(e.finding());
+        }
+    }
+
+    private static Caution assumed(UnitSystem system) {
+        return new Caution(
+                "dialDivisionAssumed",
+                system == UnitSystem.INCH
+                        ? "Dial division not told: 0.0005 in taken."
+                        : "Dial division not told: 0.01 mm taken.",
+                RESOLUTION.path());
+    }
+
+    /** The set-up that the readings are held against, where a fixture was told. */
+    private static Answer<Optional<GrindSetup>> setup(Map<String, String> typed) {
+        if (typed.keySet().stream().noneMatch(path -> path.startsWith("cam."))) {
+            return Answer.of(Optional.empty());
+        }
+        Map<String, String> ofGrind = new LinkedHashMap<>(typed);
+        ofGrind.keySet().retainAll(new GrindAsk().form().paths());
+        return new GrindAsk().setup(ofGrind).map(worked -> Optional.of(worked.value()));
+    }
+
+    private static Answer<landfall.dialling.DialAsk> ask(Entries entries, Tap tap, @Nullable GrindSetup setup) {
+        Length division = division(entries, tap.thread().family().system());
+        int flutes = tap.flutes().count();
+        Answer<Readings> readings =
+                Readings.of(list(entries.need(READINGS), entries.get(PLACE), Place.CHAMFER_STILL), division, flutes);
+        Answer<Optional<Readings>> reference = entries.get(REFERENCE)
+                .map(rows -> Readings.of(list(rows, Optional.empty(), Place.CREST), division, flutes)
+                        .map(Optional::of))
+                .orElseGet(() -> Answer.of(Optional.empty()));
+        return readings.then(main -> reference.then(beside -> made(main, beside.orElse(null), tap, setup)));
+    }
+
+    private static Answer<landfall.dialling.DialAsk> made(
+            Readings main, @Nullable Readings reference, Tap tap, @Nullable GrindSetup setup) {
+        try {
+            Beside beside = new Beside(reference, null, setup == null ? null : aim(setup));
+            CamProfile profile = setup == null
+                    ? CamProfile.straight()
+                    : profile(setup.fixture().cam());
+            return Answer.of(new landfall.dialling.DialAsk(main, profile, TapFacts.of(tap), beside));
+        } catch (OutOfRange e) {
+            return Answer.refused(e.finding());
+        }
+    }
+
+    private static CamProfile profile(Cam cam) {
+        return CamProfile.of(cam.curve(), cam.lobe().riseAngle());
+    }
+
+    /** The rises to set, per radian of the lobe, and the slide that carries them. */
+    private static Aim aim(GrindSetup setup) {
+        Setting setting = setup.motion().setting();
+        double perRadian = 1 / setup.fixture().cam().lobe().riseAngle().rad();
+        return new Aim(
+                setting.rises().axial().times(perRadian),
+                setting.rises().radial().times(perRadian),
+                setup.fixture().cam().lobe().riseAngle(),
+                setting.way() == Setting.Way.AXIAL ? Aim.Side.AXIAL : Aim.Side.RADIAL,
+                null);
+    }
+
+    private static Length division(Entries entries, UnitSystem system) {
+        return entries.get(RESOLUTION)
+                .or(() -> entries.get(FixtureFields.RESOLUTION))
+                .orElse(system == UnitSystem.INCH ? Length.ofInch(0.0005) : Length.ofMm(0.01));
+    }
+
+    /** The readings of the place asked for; a row that names none belongs to it. */
+    private static List<Reading> list(List<Row> rows, Optional<Place> asked, Place usual) {
+        List<Reading> list = new ArrayList<>();
+        for (Row row : rows) {
+            Place place = row.place().or(() -> asked).orElse(usual);
+            if (asked.isEmpty() || asked.get() == place) {
+                list.add(new Reading(row.land(), row.angle(), row.value(), place));
+            }
+        }
+        return list;
+    }
+}
