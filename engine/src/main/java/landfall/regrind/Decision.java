@@ -72,8 +72,9 @@ public record Decision(Choice chosen, List<Choice> all, List<Caution> cautions) 
         if (chosen.way() == Way.CUT_OFF && cut != null) {
             cautions.add(new Caution(
                     "cutSquare",
-                    "Cut square with a thin wheel, cool, then grind the point and the chamfer. Where the centre goes with the"
-                            + " end, hold the tap in a collet or lap a new one (common practice). The web is thicker there.",
+                    "Cut square with a thin wheel, cool, then grind the point and the chamfer."
+                            + " Where the centre goes with the end, hold the tap in a collet or lap a new"
+                            + " one (common practice). The web is thicker there.",
                     "s_off"));
             TaperCautions.depthStop(tap, cut, cautions);
         }

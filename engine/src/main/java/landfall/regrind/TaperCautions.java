@@ -16,8 +16,9 @@ final class TaperCautions {
         if (isTaper(tap)) {
             cautions.add(new Caution(
                     "wholeBodyCuts",
-                    "A taper tap cuts with its whole body: every tooth is worn, and grinding the chamfer alone often is no"
-                            + " cure. The chamfer angle counts from the axis, not from the taper.",
+                    "A taper tap cuts with its whole body: every tooth is worn, and grinding the"
+                            + " chamfer alone often is no cure. The chamfer angle counts from the axis, not"
+                            + " from the taper.",
                     "thread"));
         }
     }
