@@ -30,9 +30,9 @@ final class TaperCautions {
         if (isTaper(tap)) {
             cautions.add(new Caution(
                     "depthStopMoves",
-                    "The end is cut back, so the same size now lies nearer to it: stop the tap %s earlier, counted at its"
-                                    .formatted(cut.words())
-                            + " end, and move its depth mark by as much.",
+                    ("The end is cut back, so the same size now lies nearer to it: stop the tap %s earlier,"
+                                    + " counted at its end, and move its depth mark by as much.")
+                            .formatted(cut.words()),
                     "s_off"));
         }
     }
