@@ -71,8 +71,9 @@ final class HelpPage {
 
     private boolean isWord(Field<?> field) {
         return question.given().stream()
-                .anyMatch(
-                        given -> given instanceof Given.Word word && word.path().equals(field.path()));
+                .anyMatch(given -> given instanceof Given.Word word
+                                && word.path().equals(field.path())
+                        || given instanceof Given.TextFile file && file.path().equals(field.path()));
     }
 
     static void row(StringBuilder text, String name, String means) {

@@ -102,8 +102,9 @@ final class QuestionCommand implements Command {
 
     private boolean isWord(Field<?> field) {
         return question.given().stream()
-                .anyMatch(
-                        given -> given instanceof Given.Word word && word.path().equals(field.path()));
+                .anyMatch(given -> given instanceof Given.Word word
+                                && word.path().equals(field.path())
+                        || given instanceof Given.TextFile file && file.path().equals(field.path()));
     }
 
     private static String option(Given given) {
