@@ -112,10 +112,10 @@ public record Strength(
         double d = wish.callOut().thread().major().mm();
         double P = wish.callOut().thread().pitch().mm();
         Rule rule = StrengthRules.tensileArea(wish);
-        if (rule == StrengthRules.AREA_METRIC) {
+        if (rule.equals(StrengthRules.AREA_METRIC)) {
             return pen.write(rule, Math.PI / 4 * square(d - 0.9382 * P));
         }
-        return rule == StrengthRules.AREA_STRONG
+        return rule.equals(StrengthRules.AREA_STRONG)
                 ? pen.write(rule, 3.1416 * square(sizes.screwPitch.mm() / 2 - 0.16238 * P))
                 : pen.write(rule, 0.7854 * square(d - 0.9743 * P));
     }

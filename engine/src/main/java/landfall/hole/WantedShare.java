@@ -45,7 +45,7 @@ final class WantedShare {
         if (told != null) {
             return pen.write(rule, 100 * told) / 100;
         }
-        return pen.write(rule, rule == USUAL ? USUAL_PERCENT : EASED_PERCENT) / 100;
+        return pen.write(rule, rule.equals(USUAL) ? USUAL_PERCENT : EASED_PERCENT) / 100;
     }
 
     private static boolean isHard(HoleWish wish) {

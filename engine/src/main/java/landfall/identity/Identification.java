@@ -128,8 +128,8 @@ public record Identification(
         if (under && sighting.seen().rings() == null) {
             cautions.add(new Caution(
                     "ringsNotTold",
-                    "The crest is under nominal. The first and second taps of a hand set are so by design: look for rings round"
-                            + " the shank before calling it worn.",
+                    "The crest is under nominal. The first and second taps of a hand set are so by design: look for"
+                            + " rings round the shank before calling it worn.",
                     "x"));
         }
         if (shown.stream().anyMatch(each -> isInsert(each.callOut()))) {

@@ -32,7 +32,7 @@ public record InsertCallOut(CallOut nominal) implements CallOut {
 
     public InsertCallOut {
         boolean plain = nominal instanceof UnifiedCallOut || nominal instanceof MetricCallOut;
-        if (!plain || nominal.thread().profile() != Profile.ISO_60) {
+        if (!plain || !nominal.thread().profile().equals(Profile.ISO_60)) {
             throw new IllegalArgumentException("no insert hole for " + nominal.normal());
         }
     }

@@ -30,7 +30,7 @@ public final class InsertReader {
 
     /** The insert hole of a nominal thread that was read; refused where there is no such hole. */
     public static InsertCallOut of(Cursor c, int start, CallOut nominal) {
-        if (nominal.thread().profile() != Profile.ISO_60) {
+        if (!nominal.thread().profile().equals(Profile.ISO_60)) {
             throw c.refuse(
                     start,
                     "asks for an insert hole of a thread that has none at character " + (start + 1),
