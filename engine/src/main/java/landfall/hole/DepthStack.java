@@ -25,7 +25,7 @@ public record DepthStack(
     private static final Source PRACTICE = Source.of("common-practice", "room below the thread");
     private static final Source GEOMETRY = Source.of("derived", "docs/methods/tap-drill.md, depth stack");
 
-    public static final Rule DEPTH = Rule.given("T", "mm", "depth of full thread, from the face");
+    public static final Rule DEPTH = Rule.given("T_f", "mm", "depth of full thread, from the face");
     static final Rule CHAMFER_GIVEN = Rule.given("n_c", "1", "threads in the tap's chamfer");
     static final Rule CHAMFER_USUAL = Rule.table(
             "n_c",
@@ -34,11 +34,11 @@ public record DepthStack(
             Trust.PRACTICE,
             "threads in the tap's chamfer");
     public static final Rule TAP_POINT =
-            new Rule("T_p", "T + n_c*P_0", "mm", GEOMETRY, Trust.DERIVED, "depth of the tap's point");
+            new Rule("T_p", "T_f + n_c*P_0", "mm", GEOMETRY, Trust.DERIVED, "depth of the tap's point");
     static final Rule CLEARANCE =
             new Rule("c_0", "max(1, P_0)", "mm", PRACTICE, Trust.PRACTICE, "room below the tap: 1 mm or one pitch");
     static final Rule GROOVE =
-            new Rule("t_g", "(d_0 - E)/2", "mm", GEOMETRY, Trust.ESTIMATE, "depth of the groove that is cut");
+            new Rule("t_g", "(d_0 - E_x)/2", "mm", GEOMETRY, Trust.ESTIMATE, "depth of the groove that is cut");
     static final Rule GROOVE_AREA = new Rule(
             "A_g", "t_g*P_0/8 + t_g^2*tan(30)", "mm²", GEOMETRY, Trust.ESTIMATE, "area of the groove that is cut");
     static final Rule GROOVE_RADIUS = new Rule(
@@ -56,7 +56,7 @@ public record DepthStack(
             "room that chips take over their solid volume");
     static final Rule STORE_COMPUTED = new Rule(
             "c_s",
-            "b_c*2*pi*r_g*A_g/P_0*T/(pi*E^2/4)",
+            "b_c*2*pi*r_g*A_g/P_0*T_f/(pi*E_x^2/4)",
             "mm",
             GEOMETRY,
             Trust.ESTIMATE,

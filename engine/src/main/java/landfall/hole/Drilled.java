@@ -47,7 +47,7 @@ public record Drilled(Drill drill, double share, Band expected, boolean inside, 
         }
 
         private static Rule hole(String mark, String drill, String means) {
-            return new Rule("E" + mark, drill + " + 25.4*o" + mark, "mm", HOLE, Trust.ESTIMATE, means);
+            return new Rule("E_x" + mark, drill + " + 25.4*o" + mark, "mm", HOLE, Trust.ESTIMATE, means);
         }
     }
 

@@ -26,7 +26,12 @@ public record Entry(Limits countersink, @Nullable Double goTurns) {
             "D_c2", "d_0 + 0.4*P_0", "mm", PRACTICE, Trust.PRACTICE, "countersink, greatest diameter, 90 or 120 deg");
     static final Rule LEAD = Rule.given("L_0", "mm", "lead: advance in one turn");
     public static final Rule GO_TURNS = new Rule(
-            "N_go", "(T + P_0)/L_0", "1", TURNS, Trust.PRACTICE, "turns of the GO plug to the end of the full thread");
+            "N_go",
+            "(T_f + P_0)/L_0",
+            "1",
+            TURNS,
+            Trust.PRACTICE,
+            "turns of the GO plug to the end of the full thread");
 
     static Entry of(ScrewThread thread, @Nullable Length depth, Pen pen) {
         double d = thread.major().mm();

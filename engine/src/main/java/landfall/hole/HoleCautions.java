@@ -62,7 +62,7 @@ final class HoleCautions {
         if (!drill.inside()) {
             add(
                     "noDrillInside",
-                    "E",
+                    "E_x",
                     "No drill in these drawers leaves a hole inside the limits: %s is the nearest, its hole is"
                             + " expected at %s. Ream to size, or name more drawers.",
                     called,
@@ -70,7 +70,7 @@ final class HoleCautions {
         } else if (!limits.holds(low) || !limits.holds(high)) {
             add(
                     "bandCrossesLimit",
-                    "E_hi",
+                    "E_x_hi",
                     "The hole of drill %s is expected inside, but %s to %s is usual: a poor point takes it over."
                             + " Gauge the first hole.",
                     called,
@@ -138,18 +138,21 @@ final class HoleCautions {
         if (diameters > 1.5 + 1e-9) {
             add(
                     "longEngagement",
-                    "T",
+                    "T_f",
                     "Over one and a half diameters of thread: no real gain in strength, more torque, and the"
                             + " standard pitch"
                             + " diameter tolerance no longer applies.");
         }
         if (unified && diameters > 3 + 1e-9) {
-            add("beyondTheTable", "T", "Over three diameters: the rule for the hole ends there; its last row is used.");
+            add(
+                    "beyondTheTable",
+                    "T_f",
+                    "Over three diameters: the rule for the hole ends there; its last row is used.");
         }
         if (unified && thread.major().compareTo(QUARTER_INCH) < 0) {
             add(
                     "smallSizeHole",
-                    "T",
+                    "T_f",
                     "Under 1/4 in the handbook widens the hole limits by a tolerance that is not held here:"
                             + " these are half the"
                             + " minor diameter tolerance wide.");

@@ -3,7 +3,6 @@ package landfall.hole;
 
 import java.util.List;
 import java.util.Optional;
-import landfall.drill.Drawer;
 import landfall.drill.Drill;
 import landfall.drill.DrillSeries;
 import landfall.fault.Answer;
@@ -78,11 +77,6 @@ public record HoleChoice(
         return DrillSeries.all().stream()
                 .filter(drill -> drill.drawer().system() == system)
                 .toList();
-    }
-
-    /** Whether drills of these drawers are among those asked for. */
-    static boolean has(HoleWish wish, Drawer drawer) {
-        return drills(wish).stream().anyMatch(drill -> drill.drawer() == drawer);
     }
 
     private static HoleChoice compute(HoleWish wish, Pen pen) {

@@ -98,7 +98,16 @@ class HoleChoiceTest {
                 "1 1/8-7 UNC-2B",
                 "0-80 UNF-2B",
                 "1/4-32 UNEF-3B",
-                "M10x1-6G");
+                "M10x1-6G",
+                "MJ8x1.25-4H5H",
+                "1/4-28 UNJF-3B",
+                "G 1/2",
+                "Tr40x7",
+                "1/4 BSW",
+                "2 BA",
+                "5/8-6 ACME-2G",
+                "STI M6x1-5H",
+                "STI 1/4-20 UNC-2B");
         for (String callOut : callOuts) {
             HoleWish plain = wish(callOut);
             wishes.add(plain);
@@ -107,8 +116,10 @@ class HoleChoiceTest {
                 wishes.add(deep(callOut, depth, end));
                 wishes.add(deep(callOut, depth, end)
                         .with(new HoleWish.Tools(null, 0.6 + 0.2 * random.nextDouble(), 3.5, FluteKind.STRAIGHT)));
-                wishes.add(deep(callOut, depth, end)
-                        .with(new HoleWish.Tools(DrillSeries.all(), null, null, FluteKind.FORMING)));
+                if (plain.callOut().thread().profile().includedAngle().deg() == 60) {
+                    wishes.add(deep(callOut, depth, end)
+                            .with(new HoleWish.Tools(DrillSeries.all(), null, null, FluteKind.FORMING)));
+                }
             }
         }
         return wishes;

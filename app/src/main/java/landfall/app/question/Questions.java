@@ -10,6 +10,7 @@ import landfall.cards.ask.HoleAsk;
 import landfall.cards.ask.IdentifyAsk;
 import landfall.cards.ask.LifeAsk;
 import landfall.cards.ask.Question;
+import landfall.cards.ask.TapAsk;
 import landfall.cards.ask.ThreadAsk;
 
 /** Every question that the program answers, in the order of the job. A new one is one line here. */
@@ -17,6 +18,7 @@ public final class Questions {
     private static final List<Question> ALL = List.of(
             new ThreadAsk(),
             new HoleAsk(),
+            new TapAsk(),
             new GrindAsk(),
             new DialAsk(),
             new LifeAsk(),

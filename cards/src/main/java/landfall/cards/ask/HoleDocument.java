@@ -123,7 +123,7 @@ final class HoleDocument {
 
     private Item depth(DepthStack stack) {
         List<Item> items = new ArrayList<>(List.of(
-                behind.figure("fullThread", stack.fullThread(), "T"),
+                behind.figure("fullThread", stack.fullThread(), "T_f"),
                 behind.figure("tapPoint", stack.tapPoint(), "T_p"),
                 behind.figure("drill", stack.drill(), "T_d"),
                 behind.figure("drillPoint", stack.drillPoint(), "T_t"),

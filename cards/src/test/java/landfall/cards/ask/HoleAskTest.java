@@ -30,6 +30,9 @@ class HoleAskTest {
     @Test
     void everyFigureHasItsStepAndEveryItemItsWords() {
         for (Document document : WorkSamples.documents()) {
+            if (!document.noun().equals("hole")) {
+                continue;
+            }
             Walk.through(document);
             WorkingCheck.everyFormulaGivesItsFigure(document.working());
         }

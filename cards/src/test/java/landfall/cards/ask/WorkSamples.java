@@ -11,7 +11,7 @@ final class WorkSamples {
     private WorkSamples() {}
 
     static List<Question> questions() {
-        return List.of(new HoleAsk());
+        return List.of(new HoleAsk(), new TapAsk());
     }
 
     static List<Document> documents() {
@@ -44,6 +44,19 @@ final class WorkSamples {
                         "share",
                         "70%"))
                 .orThrow());
+        all.addAll(taps());
         return all;
+    }
+
+    private static List<Document> taps() {
+        TapAsk tap = new TapAsk();
+        return List.of(
+                tap.answer(Map.of("thread", "M8")).orThrow(),
+                tap.answer(Map.of("thread", "1/4-20 UNC-2B-LH", "material", "304", "depth", ".4", "blind", "yes"))
+                        .orThrow(),
+                tap.answer(Map.of("thread", "M36x4-6H", "hand", "yes", "through", "yes", "material", "EN-GJL-250"))
+                        .orThrow(),
+                tap.answer(Map.of("thread", "G 1/2", "machine", "yes", "spindle", "horizontal"))
+                        .orThrow());
     }
 }
