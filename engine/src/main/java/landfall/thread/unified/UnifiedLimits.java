@@ -108,7 +108,7 @@ final class UnifiedLimits {
         long dMax = greatestMajor(fit, pen);
         Rule majorRule = fit.isLoose() ? UnifiedRules.TD_LOOSE : UnifiedRules.TD;
         long Td =
-                InchGrain.write(pen, majorRule, InchGrain.up((fit.isLoose() ? 0.09 : 0.06) * pitchTwoThirds, PLACES_6));
+                InchGrain.write(pen, majorRule, InchGrain.up((fit.isLoose() ? 0.09 : 0.06) * pitchTwoThirds, PLACES_4));
         long dMin = InchGrain.write(pen, UnifiedRules.D_MIN, InchGrain.up(dMax - Td, PLACES_4));
         long d2Max = InchGrain.write(pen, UnifiedRules.D2_MAX, InchGrain.up(dMax - pitchLineOffset(pen), PLACES_4));
         long Td2 = pitchTolerance(fit, pen);
@@ -145,7 +145,7 @@ final class UnifiedLimits {
         long d3Max = rootMax(root, dMax, pen);
         Optional<Length> rough = Optional.empty();
         if (unfinished) {
-            long tolerance = InchGrain.write(pen, UnifiedRules.TD_ROUGH, InchGrain.up(0.09 * pitchTwoThirds, PLACES_6));
+            long tolerance = InchGrain.write(pen, UnifiedRules.TD_ROUGH, InchGrain.up(0.09 * pitchTwoThirds, PLACES_4));
             rough = Optional.of(InchGrain.length(
                     InchGrain.write(pen, UnifiedRules.D_ROUGH, InchGrain.up(dMax - tolerance, PLACES_4))));
         }

@@ -35,10 +35,10 @@ final class UnifiedRules {
     static final Rule ES_PUBLISHED = Rule.table(
             "es", "in", TABLES, Trust.HANDBOOK, "allowance, as the tables print it: the formula gives 0.0001 else");
     static final Rule ES_NONE = rule("es", "0", "allowance: none in this class");
-    static final Rule TD = rule("Td", "round(0.06 * P^(2/3), 0.000001)", "major diameter tolerance outside");
-    static final Rule TD_LOOSE = rule("Td", "round(0.09 * P^(2/3), 0.000001)", "major diameter tolerance outside");
+    static final Rule TD = rule("Td", "round(0.06 * P^(2/3), 0.0001)", "major diameter tolerance outside");
+    static final Rule TD_LOOSE = rule("Td", "round(0.09 * P^(2/3), 0.0001)", "major diameter tolerance outside");
     static final Rule TD_ROUGH =
-            rule("Tdu", "round(0.09 * P^(2/3), 0.000001)", "major diameter tolerance on unfinished stock");
+            rule("Tdu", "round(0.09 * P^(2/3), 0.0001)", "major diameter tolerance on unfinished stock");
     static final Rule D_MAX = rule("dmax", "round(D - es, 0.0001)", "greatest major diameter outside");
     static final Rule D_MIN = rule("dmin", "round(dmax - Td, 0.0001)", "least major diameter outside");
     static final Rule D_ROUGH = rule("dminu", "round(dmax - Tdu, 0.0001)", "least major diameter on unfinished stock");
