@@ -2,6 +2,7 @@
 package landfall.app;
 
 import java.util.List;
+import java.util.Locale;
 import landfall.app.command.Commands;
 import landfall.app.command.Exit;
 import landfall.app.command.Terminal;
@@ -11,6 +12,8 @@ public final class Main {
     private Main() {}
 
     public static void main(String[] words) {
+        // figures in sentences are written with a point wherever the shop is
+        Locale.setDefault(Locale.ROOT);
         Terminal terminal = Terminal.ofThisProcess();
         Exit exit = new Commands().run(List.of(words), terminal);
         terminal.out().flush();

@@ -32,6 +32,15 @@ public record Cam(
                     "at most 360/%d = %.2f deg together with the return".formatted(lobes, pitch),
                     "measure rise and return of one lobe again, or count the lobes");
         }
+        if (curve instanceof CamCurve.Circle circle
+                && circle.phase().deg() + lobe.riseAngle().deg() > 180 + 1e-9) {
+            throw new OutOfRange(
+                    "cam.riseAngle",
+                    "%.2f deg".formatted(lobe.riseAngle().deg()),
+                    "at most %.2f deg: from there a circle with this phase falls again"
+                            .formatted(180 - circle.phase().deg()),
+                    "measure the phase and the rise again");
+        }
         if (curve instanceof CamCurve.Points points) {
             double end = points.table().get(points.table().size() - 1).angle().deg();
             if (Math.abs(end - lobe.riseAngle().deg()) > 1e-6) {

@@ -4,6 +4,7 @@ package landfall.grind;
 import java.util.ArrayList;
 import java.util.List;
 import landfall.fault.Caution;
+import landfall.quantity.Length;
 import landfall.tap.Tap;
 import landfall.tap.TapMaterial;
 
@@ -11,6 +12,9 @@ import landfall.tap.TapMaterial;
 final class GrindCautions {
     /** One dial division over the land that moves the relief by more than this is too coarse a dial. */
     private static final double COARSE_DIAL_DEG = 0.5;
+
+    /** Share by which the fall at the heel must part from the first-order one to be spoken of. */
+    private static final double NOTABLE = 0.02;
 
     private static final List<Caution> ALWAYS = List.of(
             new Caution(
@@ -34,12 +38,13 @@ final class GrindCautions {
 
     private GrindCautions() {}
 
-    static List<Caution> of(Tap tap, Grinding grinding, Setting setting, Gap gap, WheelCheck wheel) {
+    static List<Caution> of(Tap tap, Grinding grinding, GrindSetup.Motion motion, WheelCheck wheel) {
         List<Caution> cautions = new ArrayList<>();
-        gap(gap, cautions);
+        gap(motion.gap(), cautions);
         phase(grinding.phase(), cautions);
         tap(tap, cautions);
-        dial(setting, cautions);
+        fall(grinding.fall(), motion.dial(), cautions);
+        dial(motion.setting(), cautions);
         cautions.addAll(wheel.cautions());
         cautions.addAll(ALWAYS);
         return List.copyOf(cautions);
@@ -55,6 +60,22 @@ final class GrindCautions {
                                     : " Fit a cam whose return is at most %.1f deg, or a shorter rise."
                                             .formatted(gap.longestReturn().deg())),
                     "g_need"));
+        }
+    }
+
+    /** The figures of the fall are first order; a cam that is not straight, or late, grinds another at the heel. */
+    private static void fall(Fall fall, List<DialTarget> dial, List<Caution> cautions) {
+        double ground = dial.stream()
+                .filter(target -> target.place() == Place.CHAMFER_STILL)
+                .mapToDouble(target -> -target.reading().mm())
+                .reduce(0, (before, last) -> last);
+        if (Math.abs(ground - fall.square().mm()) > NOTABLE * fall.square().mm()) {
+            cautions.add(new Caution(
+                    "fallOfThisCam",
+                    "This cam does not fall evenly behind the edge: square to the chamfer it grinds about %s at the heel."
+                                    .formatted(Length.ofMm(ground).words())
+                            + " The dial targets follow the cam; the falls are those of an even cam.",
+                    "f_n"));
         }
     }
 

@@ -73,14 +73,15 @@ public record GrindSetup(
         Stock stock = Stock.of(tap, shape.relief(), wish, pen);
         List<Pass> passes = Passes.of(stock, place.kappa(), pen);
         WheelCheck wheel = WheelCheck.of(fixture.wheel(), tap.make().material(), pen);
+        Motion motion = new Motion(setting, phase, gap, dial, grinding.division());
         return new GrindSetup(
                 tap,
                 fixture,
                 shape,
-                new Motion(setting, phase, gap, dial, grinding.division()),
-                new Work(stock, passes, wheel, Procedure.of(tap, fixture, phase, setting, passes)),
+                motion,
+                new Work(stock, passes, wheel, Procedure.of(tap, fixture, setting, passes)),
                 List.copyOf(assumed),
-                GrindCautions.of(tap, grinding, setting, gap, wheel));
+                GrindCautions.of(tap, grinding, motion, wheel));
     }
 
     private static @Nullable Length fluteLead(Tap tap) {

@@ -14,10 +14,10 @@ import landfall.thread.Hand;
 final class Procedure {
     private Procedure() {}
 
-    static List<ProcedureStep> of(Tap tap, Fixture fixture, Phase phase, Setting setting, List<Pass> passes) {
+    static List<ProcedureStep> of(Tap tap, Fixture fixture, Setting setting, List<Pass> passes) {
         List<ProcedureStep> steps = new ArrayList<>();
         prepare(tap, fixture, steps);
-        align(tap, phase, steps);
+        align(tap, fixture.cam().lobe(), steps);
         set(tap, setting, steps);
         grind(passes, steps);
         finish(steps);
@@ -47,7 +47,7 @@ final class Procedure {
                 "chuck", "Chuck the tap: collet on the shank, or between its centres if they are sound."));
     }
 
-    private static void align(Tap tap, Phase phase, List<ProcedureStep> steps) {
+    private static void align(Tap tap, Lobe lobe, List<ProcedureStep> steps) {
         steps.add(new ProcedureStep(
                 "run-out",
                 "Dial the full-thread crests behind the chamfer with a flat anvil over two crests or more; re-seat "
@@ -59,9 +59,9 @@ final class Procedure {
         steps.add(ProcedureStep.tick("land-one", "Find land 1 by a stop on the face, never on the heel. Mark it."));
         steps.add(ProcedureStep.set(
                 "timing",
-                "Time the cam: the rise begins this much before the edge comes to the centre line, and the whole return"
-                        + " lies in the flute.",
-                phase.delta().times(0.5)));
+                "Time the cam: its rise begins with this much of the land past the centre line (0: with the edge on it), and"
+                        + " the whole return lies in the flute.",
+                lobe.riseStart()));
         steps.add(ProcedureStep.tick(
                 "prove",
                 "Wheel stopped and drawn back: blue the heel and turn the tap one full turn by hand. Nothing "

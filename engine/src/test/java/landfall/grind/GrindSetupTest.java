@@ -309,7 +309,15 @@ class GrindSetupTest {
                 Bench.fixture(late),
                 Bench.working(6));
         assertThat(setup.cautions().stream().map(Caution::code))
-                .contains("gapNotClear", "slopeDies", "bareMargin", "coatingLost", "guard", "ringTest", "localCode");
+                .contains(
+                        "gapNotClear",
+                        "slopeDies",
+                        "bareMargin",
+                        "coatingLost",
+                        "fallOfThisCam",
+                        "guard",
+                        "ringTest",
+                        "localCode");
         assertThat(setup.motion().phase().bareMargin().deg())
                 .isCloseTo(10 - setup.motion().phase().delta().deg() / 2, within(1e-12));
     }
