@@ -40,18 +40,18 @@ final class Doubts {
         if (model.terms == Terms.RISE_ONLY) {
             add(
                     "runOutNotTold",
-                    "run-out cannot be told from these readings, and leans into the slope of a"
+                    "Run-out cannot be told from these readings, and leans into the slope of a"
                             + " single land: read three lands or more, spread round the tap, at four angles"
-                            + " each",
+                            + " each.",
                     "lands read: " + lands.length);
         } else if (model.terms == Terms.COMMON_ZERO) {
             add(
                     "heightsNotTold",
                     lands.length < 3
-                            ? "land heights cannot be told from fewer than three lands; all are taken as one"
-                                    + " height, and what differs is counted as run-out: read every land"
-                            : "the angles lie too close together to tell land heights from run-out; all"
-                                    + " lands are taken as one height: read each land from edge to heel",
+                            ? "Land heights cannot be told from fewer than three lands; all are taken as one"
+                                    + " height, and what differs is counted as run-out: read every land."
+                            : "The angles lie too close together to tell land heights from run-out; all"
+                                    + " lands are taken as one height: read each land from edge to heel.",
                     "lands read: " + lands.length);
         } else {
             heightsLikeRunOut();
@@ -59,7 +59,7 @@ final class Doubts {
         if (lands.length < ask.tap().flutes()) {
             add(
                     "landsNotRead",
-                    "only lands %s of %d were read: nothing is said of the others, nor of load shares"
+                    "Only lands %s of %d were read: nothing is said of the others, nor of load shares."
                             .formatted(Arrays.toString(lands), ask.tap().flutes()),
                     "lands read: " + lands.length);
         }
@@ -72,9 +72,9 @@ final class Doubts {
         if (wide != null && narrow != null) {
             add(
                     "heightsLikeRunOut",
-                    ("over one land run-out and land height look nearly alike, so both are told"
+                    ("Over one land run-out and land height look nearly alike, so both are told"
                                     + " widely; with all lands of one height the eccentricity would be %s,"
-                                    + " uncertainty %s. A reference set on thread or shank tells them apart")
+                                    + " uncertainty %s. A reference set on thread or shank tells them apart.")
                             .formatted(
                                     Numbers.both(narrow.eccentricity().value()),
                                     Numbers.both(narrow.eccentricity().uncertainty())),
@@ -87,14 +87,14 @@ final class Doubts {
         if (runOut != null && runOut.direction() == null) {
             add(
                     "directionNotTold",
-                    "the eccentricity is not told apart from none, so its direction is not told:"
-                            + " read finer, or the whole land",
+                    "The eccentricity is not told apart from none, so its direction is not told:"
+                            + " read finer, or the whole land.",
                     "eccentricity");
         }
         if (found.place() == Place.END || found.place() == Place.FLANK) {
             add(
                     "axialRunOut",
-                    "along the axis the once-a-turn part is float or lobes of unequal height, not run-out of the tap",
+                    "Along the axis the once-a-turn part is float or lobes of unequal height, not run-out of the tap.",
                     found.place().code());
         }
     }
@@ -104,21 +104,21 @@ final class Doubts {
         if (reference == null && Against.isOnChamfer(found.place())) {
             add(
                     "runOutProvesNothing",
-                    "run-out counts against the tap's own thread, not against the spindle: a tap"
+                    "Run-out counts against the tap's own thread, not against the spindle: a tap"
                             + " dialled in the chucking it was ground in always runs true and proves"
                             + " nothing. Dial the thread's crests or the shank as a reference, in another"
-                            + " set-up if it has been ground",
+                            + " set-up if it has been ground.",
                     "eccentricity");
         } else if (reference != null && reference.place() == Place.SHANK) {
             add(
                     "shankNotThread",
-                    "the reference is the shank; what the thread runs out to the shank stays unknown",
+                    "The reference is the shank; what the thread runs out to the shank stays unknown.",
                     "reference");
         }
         if (reference != null && model.terms == Terms.RISE_ONLY) {
             add(
                     "referenceNotUsed",
-                    "the reference was not used: no run-out is told that it could be taken off",
+                    "The reference was not used: no run-out is told that it could be taken off.",
                     "reference");
         }
     }
@@ -135,8 +135,8 @@ final class Doubts {
         if (left.mm() > ask.readings().resolution().mm() / 2) {
             add(
                     "reliefTurnsRunOut",
-                    ("a relieved land shows run-out turned towards its edge by the relief angle, so up to %s of the"
-                                    + " reference's own run-out is left over: re-seat until the reference runs true")
+                    ("A relieved land shows run-out turned towards its edge by the relief angle, so up to %s of the"
+                                    + " reference's own run-out is left over: re-seat until the reference runs true.")
                             .formatted(Numbers.both(left)),
                     "eccentricity");
         }
@@ -147,22 +147,22 @@ final class Doubts {
         if (phase == null) {
             add(
                     "phaseNotTold",
-                    "where the rise begins cannot be told from readings on the rise alone: it"
+                    "Where the rise begins cannot be told from readings on the rise alone: it"
                             + " takes two readings before it, on the end of the spindle or the shank with"
-                            + " the cam at work, or all lands read at the edge with the zero fixed there",
+                            + " the cam at work, or all lands read at the edge with the zero fixed there.",
                     "slope");
             return;
         }
         add(
                 "riseBeginsLate",
-                ("the rise begins %s deg behind the edge (uncertainty %s deg); its slope from"
+                ("The rise begins %s deg behind the edge (uncertainty %s deg); its slope from"
                                         + " there on is %s per radian, the")
                                 .formatted(
                                         Numbers.plain(phase.start().value().deg()),
                                         Numbers.plain(
                                                 phase.start().uncertainty().deg()),
                                         Numbers.both(phase.slope().value()))
-                        + " fitted slope is a mean over dwell and rise",
+                        + " fitted slope is a mean over dwell and rise.",
                 "slope");
     }
 
@@ -171,14 +171,14 @@ final class Doubts {
         if (fit.spare() == 0) {
             add(
                     "noSpareReading",
-                    "there is no reading to spare, so the scatter of hand and dial is not in the"
-                            + " uncertainties: read one more angle on each land",
+                    "There is no reading to spare, so the scatter of hand and dial is not in the"
+                            + " uncertainties: read one more angle on each land.",
                     "readings: " + ask.readings().list().size());
         } else if (fit.spread().mm()
                 <= Spread.ofRounding(ask.readings().resolution().mm())) {
             add(
                     "dialDecides",
-                    "the scatter is no more than the dial's division explains; a finer dial would tell more",
+                    "The scatter is no more than the dial's division explains; a finer dial would tell more.",
                     "resolution " + Numbers.both(ask.readings().resolution()));
         }
     }
@@ -187,12 +187,12 @@ final class Doubts {
         for (Outlier outlier : found.fits().outliers()) {
             add(
                     "outlier",
-                    ("%s reads %s, which the others do not bear out; it is in the fit all the same,"
+                    ("Reading %s: %s, which the others do not bear out; it is in the fit all the same,"
                                             + " and the fit without it")
                                     .formatted(
                                             outlier.reading().name(),
                                             Numbers.both(outlier.reading().value()))
-                            + " stands beside: read it again",
+                            + " stands beside: read it again.",
                     "studentised residual %s, limit %s"
                             .formatted(Numbers.plain(outlier.studentised()), Numbers.plain(outlier.limit())));
         }
@@ -208,9 +208,9 @@ final class Doubts {
                 && edges.stream().allMatch(r -> r.value().equals(Length.ZERO))) {
             add(
                     "zeroedAtEveryEdge",
-                    "every land reads 0 at its edge; if the dial was set to 0 there each time,"
+                    "Every land reads 0 at its edge; if the dial was set to 0 there each time,"
                             + " heights, run-out and load shares are those of the setting and not of the"
-                            + " tap: set the dial once and read all lands",
+                            + " tap: set the dial once and read all lands.",
                     "readings at 0 deg");
         }
     }

@@ -24,8 +24,8 @@ final class TapDoubts {
         if (swivel != null && swivel.low().differsFromZero()) {
             list.add(new Caution(
                     "swivelOff",
-                    "with the swivel off, an axial rise gives another fall and the chamfer another"
-                            + " length; a radial rise gives the same fall",
+                    "With the swivel off, an axial rise gives another fall and the chamfer another"
+                            + " length; a radial rise gives the same fall.",
                     "swivel %s deg".formatted(Numbers.plain(swivel.low().value().deg()))));
         }
         return list;
@@ -40,20 +40,20 @@ final class TapDoubts {
             case RUBS ->
                 list.add(new Caution(
                         "reliefRubs",
-                        "ground like this the heel rubs: the tap advances faster than the land falls",
+                        "Ground like this the heel rubs: the tap advances faster than the land falls.",
                         by));
             case MAY_RUB ->
                 list.add(new Caution(
                         "reliefMayRub",
-                        "these readings do not show any working relief: read more of the land, or grind it",
+                        "These readings do not show any working relief: read more of the land, or grind it.",
                         by));
             case LITTLE ->
                 list.add(new Caution(
-                        "reliefLittle", "less relief than is usual for this chamfer: do not set it like it was", by));
+                        "reliefLittle", "Less relief than is usual for this chamfer: do not set it like it was.", by));
             case MUCH ->
                 list.add(new Caution(
                         "reliefMuch",
-                        "more relief than is usual for this chamfer: a weak edge that chatters and chips",
+                        "More relief than is usual for this chamfer: a weak edge that chatters and chips.",
                         by));
             case SOUND -> {}
         }
@@ -65,7 +65,7 @@ final class TapDoubts {
             if (share != null && share.isIdle()) {
                 list.add(new Caution(
                         "idleTooth",
-                        "tooth %d cuts nothing: the teeth before it have taken its chip".formatted(land.land()),
+                        "Tooth %d cuts nothing: the teeth before it have taken its chip.".formatted(land.land()),
                         "share of land " + land.land()));
             }
         }
@@ -73,7 +73,7 @@ final class TapDoubts {
         if (worst != null && worst > WORST_LOAD) {
             list.add(new Caution(
                     "loadUneven",
-                    "one tooth cuts %s times the mean chip; up to %s is sound (common practice)"
+                    "One tooth cuts %s times the mean chip; up to %s is sound (common practice)."
                             .formatted(Numbers.plain(worst), Numbers.plain(WORST_LOAD)),
                     "share"));
         }
@@ -84,20 +84,20 @@ final class TapDoubts {
             case FLANK ->
                 list.add(new Caution(
                         "flankSquare",
-                        "on a flank the dial must stand square to the radial rise, or that rise times"
-                                + " tan of the flank angle comes into the reading",
+                        "On a flank the dial must stand square to the radial rise, or that rise times"
+                                + " tan of the flank angle comes into the reading.",
                         found.place().code()));
             case CREST ->
                 list.add(new Caution(
                         "flatAnvil",
-                        "a pointed stylus falls off the crest as the thread walks by: use a flat anvil"
-                                + " over two crests or more; the crest's own relief is in the reading",
+                        "A pointed stylus falls off the crest as the thread walks by: use a flat anvil"
+                                + " over two crests or more; the crest's own relief is in the reading.",
                         found.place().code()));
             case CHAMFER_WORKING ->
                 list.add(new Caution(
                         "followsOldRelief",
-                        "a dial that stands still here means that the fixture follows the relief that"
-                                + " is on the tap, good or bad: dial it with the cam at rest to judge it",
+                        "A dial that stands still here means that the fixture follows the relief that"
+                                + " is on the tap, good or bad: dial it with the cam at rest to judge it.",
                         found.place().code()));
             case END, SHANK, CHAMFER_STILL -> {}
         }
