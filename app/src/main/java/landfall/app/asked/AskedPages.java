@@ -4,6 +4,7 @@ package landfall.app.asked;
 import java.util.List;
 import landfall.app.shell.Place;
 import landfall.app.shell.Shell;
+import landfall.cards.ask.CutAsk;
 import landfall.cards.ask.GaugeAsk;
 import landfall.cards.ask.HoleAsk;
 import landfall.cards.ask.IdentifyAsk;
@@ -27,6 +28,26 @@ public final class AskedPages {
                         Place.TAP,
                         Place.TAP.path(),
                         List.of("major", "tpi", "pitch", "shank", "flutes", "uncertainty")),
+                new AskedPage(
+                        shell,
+                        new CutAsk(),
+                        Place.CUT,
+                        Place.CUT.path(),
+                        List.of(
+                                "thread",
+                                "cuts",
+                                "hole",
+                                "depth",
+                                "flutes.count",
+                                "flutes.core",
+                                "flutes.radius",
+                                "flutes.rake",
+                                "land.width",
+                                "chamfer.angle",
+                                "chamfer.pointDiameter",
+                                "shank.diameter",
+                                "wear",
+                                "fluid")),
                 new AskedPage(
                         shell,
                         new LifeAsk(),

@@ -3,6 +3,7 @@ package landfall.app.question;
 
 import java.util.List;
 import java.util.Optional;
+import landfall.cards.ask.CutAsk;
 import landfall.cards.ask.DialAsk;
 import landfall.cards.ask.GaugeAsk;
 import landfall.cards.ask.GrindAsk;

@@ -7,6 +7,7 @@ public enum Place {
     THREAD("/thread", "Thread"),
     HOLE("/hole", "Hole"),
     TAP("/identify", "Tap"),
+    CUT("/cut", "Cut"),
     GRIND("/grind", "Grind"),
     GAUGE("/gauge", "Gauge"),
     METHODS("/methods", "Methods");

@@ -20,6 +20,7 @@ public enum Unit {
     TORQUE("N·m", 2),
     STRESS("N/mm²", 0),
     FORCE("N", 0),
+    POWER("W", 0),
     SPEED("m/min", 1),
     /** Rim speeds: the foot is 0.3048 m. */
     WHEEL_SPEED("m/s", "ft/min", 0.3048 / 60, 1, 0),

@@ -16,6 +16,7 @@ public final class Samples {
         List<Question> all = new ArrayList<>(List.of(
                 new ThreadAsk(), new GrindAsk(), new GaugeAsk(), new IdentifyAsk(), new LifeAsk(), new DialAsk()));
         all.addAll(WorkSamples.questions());
+        all.add(new CutAsk());
         return all;
     }
 
@@ -41,6 +42,7 @@ public final class Samples {
                 new LinkedHashMap<>(Cards.typed("tap-m10-left-hand.json", "fixture-three-lobes.json"));
         dial.put("readings", Cards.text("readings-m10.csv"));
         all.add(new DialAsk().answer(dial).orThrow());
+        all.addAll(cuts());
         return all;
     }
 
@@ -56,5 +58,14 @@ public final class Samples {
                                 "10.05"))
                         .orThrow(),
                 gauge.answer(Map.of("thread", "M10x1.5-6g")).orThrow());
+    }
+
+    private static List<Document> cuts() {
+        CutAsk cut = new CutAsk();
+        Map<String, String> m8 = new LinkedHashMap<>(Cards.typed("tap-m8.json"));
+        m8.putAll(Map.of("cuts", "C45", "hole", "6.8 mm", "depth", "12 mm", "blind", "yes", "run-out", "0.02 mm"));
+        Map<String, String> half = new LinkedHashMap<>(Cards.typed("tap-half-13-worn.json"));
+        half.putAll(Map.of("hole", "27/64", "depth", ".75", "wear", "due"));
+        return List.of(cut.answer(m8).orThrow(), cut.answer(half).orThrow());
     }
 }
