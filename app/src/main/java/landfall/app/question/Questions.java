@@ -20,6 +20,7 @@ public final class Questions {
             new ThreadAsk(),
             new HoleAsk(),
             new TapAsk(),
+            new CutAsk(),
             new GrindAsk(),
             new DialAsk(),
             new LifeAsk(),
