@@ -13,6 +13,7 @@ import landfall.cards.ask.LifeAsk;
 import landfall.cards.ask.Question;
 import landfall.cards.ask.TapAsk;
 import landfall.cards.ask.ThreadAsk;
+import landfall.cards.ask.WhyAsk;
 
 /** Every question that the program answers, in the order of the job. A new one is one line here. */
 public final class Questions {
@@ -25,7 +26,8 @@ public final class Questions {
             new DialAsk(),
             new LifeAsk(),
             new GaugeAsk(),
-            new IdentifyAsk());
+            new IdentifyAsk(),
+            new WhyAsk());
 
     private Questions() {}
 

@@ -29,6 +29,11 @@ public record Field<T>(String path, String words, Kind<T> kind, boolean required
         return new Field<>(path, words, kind, false, example);
     }
 
+    /** The same field in a form that can do without it. */
+    public Field<T> leftOpen() {
+        return new Field<>(path, words, kind, false, example);
+    }
+
     /** What it is, in a few words. */
     public String means() {
         return Words.of("field." + words);

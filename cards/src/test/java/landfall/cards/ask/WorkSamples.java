@@ -2,8 +2,10 @@
 package landfall.cards.ask;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import landfall.cards.Cards;
 import landfall.cards.answer.Document;
 
 /** Answers about holes and the taps for them that between them show every item there is. */
@@ -11,7 +13,7 @@ final class WorkSamples {
     private WorkSamples() {}
 
     static List<Question> questions() {
-        return List.of(new HoleAsk(), new TapAsk());
+        return List.of(new HoleAsk(), new TapAsk(), new WhyAsk());
     }
 
     static List<Document> documents() {
@@ -45,6 +47,7 @@ final class WorkSamples {
                         "70%"))
                 .orThrow());
         all.addAll(taps());
+        all.addAll(whys());
         return all;
     }
 
@@ -58,5 +61,16 @@ final class WorkSamples {
                         .orThrow(),
                 tap.answer(Map.of("thread", "G 1/2", "machine", "yes", "spindle", "horizontal"))
                         .orThrow());
+    }
+
+    private static List<Document> whys() {
+        WhyAsk why = new WhyAsk();
+        Map<String, String> card = new LinkedHashMap<>(Cards.typed("tap-m8.json"));
+        card.put("symptom", "breaks-on-reversal");
+        card.put("material", "304");
+        return List.of(
+                why.answer(Map.of()).orThrow(),
+                why.answer(Map.of("symptom", "tight-go", "callout", "1/4-20 UNC-2B")).orThrow(),
+                why.answer(card).orThrow());
     }
 }
