@@ -170,9 +170,9 @@ class TapAdviceTest {
                 new TapWish.Place(Length.ofMm(20), HoleEnd.BLIND),
                 TapWish.Drive.UNKNOWN);
         assertThat(advice(wish).choices().get(0).cautions())
-                .contains(
-                        "Its point must go 22.500 mm (0.8858 in) deep, a usual tap reaches 15.000 mm (0.5906 in): take a"
-                                + " long one.");
+                .contains("Its point must go 22.500 mm (0.8858 in) deep, a usual tap reaches 15.000 mm"
+                        + " (0.5906 in): take a"
+                        + " long one.");
     }
 
     @Test
@@ -193,9 +193,9 @@ class TapAdviceTest {
                         .findings()
                         .get(0)
                         .sentence())
-                .isEqualTo(
-                        "thread: \"1/2-14 NPT\" is a taper thread: its whole body cuts, and one tap is made for it. To mend:"
-                                + " take the tap of that pipe thread, and give it the larger torque of a taper tap.");
+                .isEqualTo("thread: \"1/2-14 NPT\" is a taper thread: its whole body cuts, and one tap is"
+                        + " made for it. To mend:"
+                        + " take the tap of that pipe thread, and give it the larger torque of a taper tap.");
     }
 
     @Test

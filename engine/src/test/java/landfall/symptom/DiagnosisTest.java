@@ -90,8 +90,8 @@ class DiagnosisTest {
     @Test
     void noNameLeadsToTwoSymptoms() {
         assertThat(Symptom.all().stream()
-                        .flatMap(symptom ->
-                                java.util.stream.Stream.concat(List.of(symptom.code()).stream(), symptom.others().stream())))
+                        .flatMap(symptom -> java.util.stream.Stream.concat(
+                                List.of(symptom.code()).stream(), symptom.others().stream())))
                 .doesNotHaveDuplicates();
     }
 
@@ -123,7 +123,10 @@ class DiagnosisTest {
         assertThat(likelihood(diagnosis, "chip-thin")).isEqualTo(Likelihood.SELDOM);
         Diagnosis thin = Diagnosis.of(
                         Symptom.named("squeal").orElseThrow(),
-                        new Known(null, m8(4, 4), Materials.find("material", "304").orThrow()))
+                        new Known(
+                                null,
+                                m8(4, 4),
+                                Materials.find("material", "304").orThrow()))
                 .value();
         assertThat(likelihood(thin, "chip-thin")).isEqualTo(Likelihood.LIKELY);
         assertThat(thin.causes().stream().map(Diagnosis.Ranked::here))
@@ -142,12 +145,14 @@ class DiagnosisTest {
     void theCallOutBringsItsHoleAndDrill() {
         Known known = new Known(CallOuts.read("1/4-20 UNC-2B").orThrow(), null, null);
         assertThat(causes("breaks-at-entry", known).stream().map(Diagnosis.Ranked::here))
-                .contains("The hole wants 4.978 mm (0.1960 in) to 5.258 mm (0.2070 in); drill #7 leaves 75 % of thread.");
+                .contains(
+                        "The hole wants 4.978 mm (0.1960 in) to 5.258 mm (0.2070 in); drill #7 leaves 75 % of thread.");
     }
 
     @Test
     void everyPrintedFormulaGivesItsFigure() {
-        Known known = new Known(null, m8(3, 9), Materials.find("material", "6061-T6").orThrow());
+        Known known =
+                new Known(null, m8(3, 9), Materials.find("material", "6061-T6").orThrow());
         for (Symptom symptom : Symptom.all()) {
             WorkingCheck.everyFormulaGivesItsFigure(Diagnosis.of(symptom, known).steps());
         }

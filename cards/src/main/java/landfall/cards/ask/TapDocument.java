@@ -48,7 +48,8 @@ final class TapDocument {
         if (thread.hand() == Hand.LEFT) {
             cautions.add(new Caution(
                     "leftHand",
-                    "Left-hand thread: the tap turns anticlockwise to cut. Flutes of the thread's own hand bring chips back;"
+                    "Left-hand thread: the tap turns anticlockwise to cut. Flutes of the thread's"
+                            + " own hand bring chips back;"
                             + " a spiral point is ground as the mirror image.",
                     "hand"));
         }

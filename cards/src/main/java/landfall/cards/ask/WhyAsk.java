@@ -30,8 +30,8 @@ import landfall.working.Worked;
 /**
  * {@code why}: from a symptom to its causes. Alone it lists the symptoms.
  *
- * <p>A tap card can stand beside the symptom. {@code material} is the card's (what the tap is made of) when it names one of
- * those, else what is tapped.
+ * <p>A tap card can stand beside the symptom. {@code material} is the card's (what the tap is made of) when it names
+ * one of those, else what is tapped.
  */
 public final class WhyAsk implements Question {
     private static final List<String> CODES =
@@ -77,8 +77,7 @@ public final class WhyAsk implements Question {
             Optional<Symptom> symptom = entries.get(SYMPTOM);
             return symptom.isEmpty()
                     ? Answer.of(WhyDocument.list(units))
-                    : known(entries, typed)
-                            .map(known -> WhyDocument.of(Diagnosis.of(symptom.get(), known), units));
+                    : known(entries, typed).map(known -> WhyDocument.of(Diagnosis.of(symptom.get(), known), units));
         });
     }
 
@@ -123,7 +122,8 @@ public final class WhyAsk implements Question {
     private static Answer<Known> known(Entries entries, Map<String, String> typed) {
         CallOut callOut = entries.get(CALL_OUT).orElse(null);
         if (!entries.has(TapFields.THREAD)) {
-            return Answer.of(new Known(callOut, null, entries.get(TapFields.CUTS).orElse(null)));
+            return Answer.of(
+                    new Known(callOut, null, entries.get(TapFields.CUTS).orElse(null)));
         }
         Map<String, String> card = new LinkedHashMap<>(typed);
         card.keySet().retainAll(TapCard.FORM.paths());

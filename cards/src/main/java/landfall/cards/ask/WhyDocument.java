@@ -36,8 +36,7 @@ final class WhyDocument {
                     new Item.Text("means", symptom.words()),
                     new Item.Text("also", String.join(", ", symptom.others()))));
         }
-        return new Document(
-                "why", "symptoms", units, List.of(new Item.Rows("symptoms", rows)), List.of(), List.of());
+        return new Document("why", "symptoms", units, List.of(new Item.Rows("symptoms", rows)), List.of(), List.of());
     }
 
     static Document of(Worked<Diagnosis> worked, UnitSystem units) {
@@ -78,7 +77,8 @@ final class WhyDocument {
     private Item hole(HoleFacts hole) {
         return Item.Group.of(
                 "hole",
-                new Item.Range("minor", end(hole.minor().min()), end(hole.minor().max()), Unit.LENGTH),
+                new Item.Range(
+                        "minor", end(hole.minor().min()), end(hole.minor().max()), Unit.LENGTH),
                 new Item.Text("drill", hole.drill().drill().called()),
                 behind.figure("share", 100 * hole.drill().share(), Unit.SHARE, "q"),
                 behind.figure("lead", hole.lead(), "L_y"));

@@ -53,10 +53,8 @@ class WhyAskTest {
 
     @Test
     void anUnknownSymptomIsRefusedWithTheNearest() {
-        Finding finding = new WhyAsk()
-                .answer(Map.of("symptom", "oversized"))
-                .findings()
-                .get(0);
+        Finding finding =
+                new WhyAsk().answer(Map.of("symptom", "oversized")).findings().get(0);
         assertThat(finding.sentence())
                 .startsWith("symptom: \"oversized\" is no symptom held here. To mend: did you mean oversize,")
                 .endsWith("? All of them: why alone.");

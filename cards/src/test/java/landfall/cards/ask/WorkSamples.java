@@ -70,7 +70,8 @@ final class WorkSamples {
         card.put("material", "304");
         return List.of(
                 why.answer(Map.of()).orThrow(),
-                why.answer(Map.of("symptom", "tight-go", "callout", "1/4-20 UNC-2B")).orThrow(),
+                why.answer(Map.of("symptom", "tight-go", "callout", "1/4-20 UNC-2B"))
+                        .orThrow(),
                 why.answer(card).orThrow());
     }
 }
