@@ -70,6 +70,9 @@ public final class CallOuts {
             c.skip();
             return PipeReader.sealing(c);
         }
+        if (c.startsWith("UN")) {
+            return UnifiedReader.seriesFirst(c);
+        }
         return family(c, Optional.empty())
                 .orElseThrow(() -> c.expected("a thread, as in M8, 1/4-20 UNC, 1/2-14 NPT, G 1/2, Tr40x7, STI M6x1"));
     }

@@ -4,6 +4,7 @@ package landfall.thread.metric;
 import java.util.List;
 import java.util.Optional;
 import landfall.thread.Hand;
+import landfall.thread.Side;
 import landfall.thread.metric.MetricCallOut.Fit;
 import landfall.thread.metric.MetricCallOut.Form;
 import landfall.thread.scan.Cursor;
@@ -180,7 +181,7 @@ public final class MetricReader {
     }
 
     private void take(Zone zone, int place) {
-        boolean inside = zone.side() == landfall.thread.Side.INTERNAL;
+        boolean inside = zone.side() == Side.INTERNAL;
         if (inside ? internal.isPresent() : external.isPresent()) {
             throw c.refuse(
                     place,

@@ -2,6 +2,7 @@
 package landfall.thread.metric;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -47,7 +48,7 @@ public record MetricSize(int diameter, int pitch, int starts) {
     /** The standard sizes of the nearest diameter that has any. */
     static List<MetricSize> nearest(int diameter) {
         return BY_DIAMETER.keySet().stream()
-                .min(java.util.Comparator.comparingInt(each -> Math.abs(each - diameter)))
+                .min(Comparator.comparingInt(each -> Math.abs(each - diameter)))
                 .map(BY_DIAMETER::get)
                 .orElse(List.of());
     }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.thread.metric;
 
+import java.util.Arrays;
+
 /** The pitches and diameter ranges that ISO 965 tabulates. Lengths in whole units of 1e-4 mm. */
 final class PitchIndex {
     static final int UNITS_PER_MM = 10_000;
@@ -26,7 +28,7 @@ final class PitchIndex {
 
     /** Place of a tabulated pitch, or -1. */
     static int ofPitch(int pitch) {
-        int found = java.util.Arrays.binarySearch(PITCHES, pitch);
+        int found = Arrays.binarySearch(PITCHES, pitch);
         return found >= 0 ? found : -1;
     }
 

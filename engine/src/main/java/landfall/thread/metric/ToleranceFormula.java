@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.thread.metric;
 
+import landfall.quantity.Length;
+import landfall.thread.PreferredNumber;
 import landfall.thread.metric.Tolerances.Kind;
 
 /**
@@ -10,12 +12,6 @@ import landfall.thread.metric.Tolerances.Kind;
  * after that by hand: 66 of 612 entries lie one step away.
  */
 final class ToleranceFormula {
-    /** One decade of R40, times 100. */
-    private static final int[] R40 = {
-        100, 106, 112, 118, 125, 132, 140, 150, 160, 170, 180, 190, 200, 212, 224, 236, 250, 265, 280, 300, 315, 335,
-        355, 375, 400, 425, 450, 475, 500, 530, 560, 600, 630, 670, 710, 750, 800, 850, 900, 950
-    };
-
     private ToleranceFormula() {}
 
     /** Tolerance in micrometres before it goes to a preferred number. */
@@ -55,18 +51,8 @@ final class ToleranceFormula {
         return (int) Math.round(base + 11 * P);
     }
 
-    /**
-     * The preferred number nearest by ratio, in whole micrometres; halves go to the even figure, as the tables have it.
-     */
+    /** The preferred number nearest to so many micrometres. */
     static int preferred(double um) {
-        double decade = Math.pow(10, Math.floor(Math.log10(um)));
-        double best = 10 * decade;
-        for (int step : R40) {
-            double candidate = step * decade / 100;
-            if (Math.abs(Math.log(candidate / um)) < Math.abs(Math.log(best / um))) {
-                best = candidate;
-            }
-        }
-        return (int) Math.rint(best);
+        return (int) Math.rint(PreferredNumber.nearest(Length.ofMm(um / 1000)).mm() * 1000);
     }
 }

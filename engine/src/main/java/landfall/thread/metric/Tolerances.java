@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.thread.metric;
 
+import java.util.Arrays;
 import java.util.List;
 import landfall.thread.Table;
 
@@ -35,8 +36,8 @@ final class Tolerances {
     private static final Entry[] DEVIATIONS = new Entry[POSITIONS.length() * PitchIndex.pitches()];
 
     static {
-        java.util.Arrays.fill(TOLERANCES, Entry.BLANK);
-        java.util.Arrays.fill(DEVIATIONS, Entry.BLANK);
+        Arrays.fill(TOLERANCES, Entry.BLANK);
+        Arrays.fill(DEVIATIONS, Entry.BLANK);
         Table.rows("metric-tolerances").forEach(Tolerances::enter);
     }
 

@@ -3,6 +3,7 @@ package landfall.thread.pipe;
 
 import java.util.List;
 import java.util.Optional;
+import landfall.quantity.Rounding;
 import landfall.thread.Table;
 import landfall.thread.scan.Cursor;
 import landfall.thread.scan.Numerals;
@@ -30,7 +31,7 @@ record PipeSize(String name, int threadsPerInch, double major, Gauge gauge, bool
 
     /** 25.4 over the threads an inch, to 0.001, as the standard rounds it. */
     double pitch() {
-        return landfall.quantity.Rounding.halfUp(25.4 / threadsPerInch, 3);
+        return Rounding.halfUp(25.4 / threadsPerInch, 3);
     }
 
     boolean isTaperToo() {

@@ -2,6 +2,8 @@
 package landfall.thread.power;
 
 import java.util.List;
+import landfall.quantity.Length;
+import landfall.thread.PreferredNumber;
 import landfall.thread.Table;
 
 /** Tolerances of trapezoidal threads: tabulated figures where held, else formula and preferred number. Millimetres. */
@@ -20,12 +22,6 @@ final class TrapezoidalTolerances {
     private static final List<List<String>> DEVIATIONS = Table.rows("trapezoidal-deviations");
     private static final double[] RANGES = {5.6, 11.2, 22.4, 45, 90, 180, 355};
 
-    /** One decade of R40, times 100. */
-    private static final int[] R40 = {
-        100, 106, 112, 118, 125, 132, 140, 150, 160, 170, 180, 190, 200, 212, 224, 236, 250, 265, 280, 300, 315, 335,
-        355, 375, 400, 425, 450, 475, 500, 530, 560, 600, 630, 670, 710, 750, 800, 850, 900, 950
-    };
-
     private TrapezoidalTolerances() {}
 
     /** Amount that the screw stays under basic: e or c. */
@@ -40,7 +36,7 @@ final class TrapezoidalTolerances {
         if (position == 'c') {
             throw new IllegalStateException("position c at pitch " + P + " was read but is not held");
         }
-        return new Entry(preferred(50 + 11 * P) / 1000, Origin.FORMULA);
+        return preferred(50 + 11 * P);
     }
 
     /** Position c is held for the standard's own pitches only; no formula of it is known here. */
@@ -63,7 +59,7 @@ final class TrapezoidalTolerances {
         }
         double six = 90 * Math.pow(P, 0.4) * Math.pow(meanOfRange(d), 0.1);
         double factor = table.equals("Td2") ? outside(grade) : inside(grade);
-        return new Entry(preferred(factor * six) / 1000, Origin.FORMULA);
+        return preferred(factor * six);
     }
 
     private static double outside(int grade) {
@@ -98,7 +94,7 @@ final class TrapezoidalTolerances {
                 .filter(row -> row.get(0).equals(table) && Double.parseDouble(row.get(3)) == P)
                 .findFirst()
                 .map(TrapezoidalTolerances::entry)
-                .orElseGet(() -> new Entry(preferred(formula) / 1000, Origin.FORMULA));
+                .orElseGet(() -> preferred(formula));
     }
 
     private static Entry entry(List<String> row) {
@@ -106,15 +102,7 @@ final class TrapezoidalTolerances {
                 Integer.parseInt(row.get(5)) / 1000.0, row.get(6).equals("read") ? Origin.READ : Origin.REMEMBERED);
     }
 
-    private static double preferred(double um) {
-        double decade = Math.pow(10, Math.floor(Math.log10(um)));
-        double best = 10 * decade;
-        for (int step : R40) {
-            double candidate = step * decade / 100;
-            if (Math.abs(Math.log(candidate / um)) < Math.abs(Math.log(best / um))) {
-                best = candidate;
-            }
-        }
-        return Math.rint(best);
+    private static Entry preferred(double um) {
+        return new Entry(PreferredNumber.nearest(Length.ofMm(um / 1000)).mm(), Origin.FORMULA);
     }
 }

@@ -4,6 +4,8 @@ package landfall.thread.unified;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import landfall.fault.Caution;
 import landfall.quantity.Length;
 import landfall.quantity.Limits;
@@ -81,7 +83,7 @@ public record UnifiedCallOut(UnifiedSize size, Form form, Fit fit, Hand hand, No
 
     @Override
     public List<String> classes() {
-        return java.util.stream.Stream.of(fit.external, fit.internal)
+        return Stream.of(fit.external, fit.internal)
                 .flatMap(Optional::stream)
                 .map(UnifiedClass::code)
                 .toList();
@@ -162,7 +164,7 @@ public record UnifiedCallOut(UnifiedSize size, Form form, Fit fit, Hand hand, No
     }
 
     /** Whether any class in force satisfies the test. */
-    boolean hasClass(java.util.function.Predicate<UnifiedClass> test) {
+    boolean hasClass(Predicate<UnifiedClass> test) {
         List<UnifiedClass> inForce = new ArrayList<>();
         classOn(Side.EXTERNAL).ifPresent(inForce::add);
         classOn(Side.INTERNAL).ifPresent(inForce::add);

@@ -3,6 +3,7 @@ package landfall.thread.unified;
 
 import java.util.Optional;
 import landfall.thread.Hand;
+import landfall.thread.Side;
 import landfall.thread.scan.Cursor;
 import landfall.thread.scan.InchHead;
 import landfall.thread.scan.Misread;
@@ -44,16 +45,38 @@ public final class UnifiedReader {
         }
     }
 
+    /** The same where the series stands before the size: {@code UNC 1/4-20 2B}. */
+    public static UnifiedCallOut seriesFirst(Cursor c) {
+        int seriesAt = c.at();
+        Root root = root(c);
+        Series series = series(c);
+        c.separators();
+        InchHead head = InchHead.read(c);
+        try {
+            return new UnifiedReader(c, head).on(seriesAt, root, Optional.of(series));
+        } catch (Misread misread) {
+            throw misread.orMendedBy(UnifiedPairs.mend(head));
+        }
+    }
+
     private UnifiedCallOut read() {
+        int seriesAt = c.at();
+        boolean named = Cursor.isLetter(c.peek()) && !c.startsWith("LH") && !c.startsWith("LE") && !c.startsWith("RH");
+        if (!named || head.pitch() == 0) {
+            return on(seriesAt, Root.FREE, Optional.empty());
+        }
+        Root root = root(c);
+        return on(seriesAt, root, Optional.of(series(c)));
+    }
+
+    private static Root root(Cursor c) {
+        return c.startsWith("UNR") ? Root.ROUNDED : c.startsWith("UNJ") ? Root.CONTROLLED : Root.FREE;
+    }
+
+    /** On from the series, wherever it stood. */
+    private UnifiedCallOut on(int seriesAt, Root root, Optional<Series> named) {
         if (head.pitch() == 0) {
             throw c.expected("a dash and the threads per inch, as in 1/4-20");
-        }
-        int seriesAt = c.at();
-        Root root = Root.FREE;
-        Optional<Series> named = Optional.empty();
-        if (Cursor.isLetter(c.peek()) && !c.startsWith("LH") && !c.startsWith("LE") && !c.startsWith("RH")) {
-            root = c.startsWith("UNR") ? Root.ROUNDED : c.startsWith("UNJ") ? Root.CONTROLLED : Root.FREE;
-            named = Optional.of(series());
         }
         tail();
         UnifiedSize size = UnifiedSize.of(head, starts());
@@ -69,7 +92,7 @@ public final class UnifiedReader {
     }
 
     /** UNC, UNRC, and the old American National NC, which has the same basic sizes. */
-    private Series series() {
+    private static Series series(Cursor c) {
         int start = c.at();
         if (c.take('U') && !c.take('N') || c.at() == start && !c.take('N')) {
             c.to(start);
@@ -169,7 +192,7 @@ public final class UnifiedReader {
     }
 
     private void take(UnifiedClass fit, int place) {
-        boolean outside = fit.side() == landfall.thread.Side.EXTERNAL;
+        boolean outside = fit.side() == Side.EXTERNAL;
         if (outside ? external.isPresent() : internal.isPresent()) {
             throw c.refuse(
                     place,

@@ -46,6 +46,8 @@ class CallOutsTest {
                 "1/2-13 UNC-2A/2B                | 1/2-13 UNC-2A/2B",
                 "1/2-13 UNC-2B/3A                | 1/2-13 UNC-3A/2B",
                 "1/4-24                          | 1/4-24 UNS",
+                "UNC 1/4-20 2B                   | 1/4-20 UNC-2B",
+                "UNRF #10-32-3A-LH               | 10-32 UNRF-3A-LH",
                 "1/4-20 UNC-2B (21)              | 1/4-20 UNC-2B (21)",
                 "1/4-24 UNS-2A LE=1.00           | 1/4-24 UNS-2A LE 1",
                 "0.2500-0.05P-0.1L UNS-2A        | 0.2500-0.05P-0.1L UNS-2A",
@@ -128,6 +130,8 @@ class CallOutsTest {
                         + " 1/4-20 was "
                         + "expected. To mend: write 3/8-16 UNC or 3/8-24 UNF or 3/8-32 UNEF, with a class such"
                         + " as 2B if one is meant.",
+                "UNF 1/4-20 | thread: \"UNF 1/4-20\" says UNF at character 1, but 1/4-20 is UNC. "
+                        + "To mend: write 1/4-20 UNC or 1/4-28 UNF.",
                 "1/3-20 | thread: \"1/3-20\" has a fraction at character 1 that is not in halves, quarters, "
                         + ".. 128ths. "
                         + "To mend: write it as a decimal.",
