@@ -4,11 +4,13 @@ package landfall.app.question;
 import java.util.List;
 import java.util.Optional;
 import landfall.cards.ask.CutAsk;
+import landfall.cards.ask.DecideAsk;
 import landfall.cards.ask.DialAsk;
 import landfall.cards.ask.GaugeAsk;
 import landfall.cards.ask.GrindAsk;
 import landfall.cards.ask.HoleAsk;
 import landfall.cards.ask.IdentifyAsk;
+import landfall.cards.ask.InspectAsk;
 import landfall.cards.ask.LifeAsk;
 import landfall.cards.ask.Question;
 import landfall.cards.ask.TapAsk;
@@ -24,6 +26,8 @@ public final class Questions {
             new CutAsk(),
             new GrindAsk(),
             new DialAsk(),
+            new DecideAsk(),
+            new InspectAsk(),
             new LifeAsk(),
             new GaugeAsk(),
             new IdentifyAsk(),

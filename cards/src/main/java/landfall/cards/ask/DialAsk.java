@@ -149,7 +149,8 @@ public final class DialAsk implements Question {
     }
 
     private static CamProfile profile(Cam cam) {
-        return CamProfile.of(cam.curve(), cam.lobe().riseAngle());
+        return CamProfile.of(cam.curve(), cam.lobe().riseAngle())
+                .startingAt(cam.lobe().riseStart());
     }
 
     /** The rises to set, per radian of the lobe, and the slide that carries them. */

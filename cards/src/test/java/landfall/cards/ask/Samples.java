@@ -16,6 +16,7 @@ public final class Samples {
         List<Question> all = new ArrayList<>(List.of(
                 new ThreadAsk(), new GrindAsk(), new GaugeAsk(), new IdentifyAsk(), new LifeAsk(), new DialAsk()));
         all.addAll(WorkSamples.questions());
+        all.addAll(MendSamples.questions());
         all.add(new CutAsk());
         return all;
     }
@@ -38,6 +39,7 @@ public final class Samples {
                 .orThrow());
         all.add(new LifeAsk().answer(Cards.typed("tap-half-13-worn.json")).orThrow());
         all.addAll(WorkSamples.documents());
+        all.addAll(MendSamples.documents());
         Map<String, String> dial =
                 new LinkedHashMap<>(Cards.typed("tap-m10-left-hand.json", "fixture-three-lobes.json"));
         dial.put("readings", Cards.text("readings-m10.csv"));
