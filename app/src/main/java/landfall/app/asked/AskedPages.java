@@ -5,6 +5,7 @@ import java.util.List;
 import landfall.app.shell.Place;
 import landfall.app.shell.Shell;
 import landfall.cards.ask.CutAsk;
+import landfall.cards.ask.DialAsk;
 import landfall.cards.ask.GaugeAsk;
 import landfall.cards.ask.HoleAsk;
 import landfall.cards.ask.IdentifyAsk;
@@ -48,6 +49,12 @@ public final class AskedPages {
                                 "shank.diameter",
                                 "wear",
                                 "fluid")),
+                new AskedPage(
+                        shell,
+                        new DialAsk(),
+                        Place.GRIND,
+                        Place.GRIND.path() + "/dial",
+                        List.of("readings", "place", "thread", "flutes.count")),
                 new AskedPage(
                         shell,
                         new LifeAsk(),

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import landfall.app.shell.Place;
 import landfall.app.shell.Typed;
+import landfall.cards.ask.DialAsk;
 import landfall.cards.ask.LifeAsk;
 import landfall.cards.ask.Question;
 import landfall.cards.words.Words;
@@ -19,6 +20,7 @@ import landfall.cards.words.Words;
 public record Onward(String words, String address) {
     static List<Onward> of(Map<String, String> typed) {
         List<Onward> all = new ArrayList<>();
+        all.add(to(new DialAsk(), Place.GRIND.path() + "/dial", typed));
         all.add(to(new LifeAsk(), Place.GRIND.path() + "/life", typed));
         return all;
     }

@@ -52,6 +52,7 @@ class EveryPageTest {
                         .address()
                         .replace("/grind?", "/grind/life?")
                         .replaceAll("&?(cam|wheel|dial|swivel|name)[^&]*", ""));
+        pages.put("dial-empty", "/grind/dial");
         pages.put("gauge-empty", "/gauge");
         pages.put("gauge", "/gauge?thread=1%2F4-20+UNC-2A&wire=.0289&over=.2625");
         pages.put("methods", "/methods");
