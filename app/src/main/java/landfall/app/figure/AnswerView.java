@@ -73,6 +73,8 @@ public final class AnswerView {
                 found.add(view(path, figure));
             } else if (items.get(path) instanceof Item.BandFigure band) {
                 found.add(view(path, band));
+            } else if (items.get(path) instanceof Item.FittedFigure fitted) {
+                found.add(view(path, fitted));
             }
         }
         return found;
@@ -142,6 +144,14 @@ public final class AnswerView {
                 Digits.shown(band.high().value(), band.unit(), units));
         return new FigureView(
                 path, expected.label(), expected.value(), expected.unit(), range, expected.trust(), expected.working());
+    }
+
+    /** A figure fitted to readings, with its uncertainty (95 %) where others have the other system's value. */
+    private FigureView view(String path, Item.FittedFigure fitted) {
+        FigureView value = view(path, label(path), fitted.value(), fitted.unit());
+        String within = Words.of(
+                "page.figure.within", Digits.shown(fitted.uncertainty().value(), fitted.unit(), document.units()));
+        return new FigureView(path, value.label(), value.value(), value.unit(), within, value.trust(), value.working());
     }
 
     private FigureView view(String path, Item.Figure figure) {

@@ -66,7 +66,9 @@ final class Sections {
             section.facts().add(new Section.Fact(view.label(path), String.valueOf(count.count())));
         } else if (item instanceof Item.Range) {
             section.limits().add(path);
-        } else if (item instanceof Item.Figure || item instanceof Item.BandFigure) {
+        } else if (item instanceof Item.Figure
+                || item instanceof Item.BandFigure
+                || item instanceof Item.FittedFigure) {
             section.figures().addAll(view.figures(path));
         } else if (item instanceof Item.Rows) {
             view.table(path).ifPresent(section.listing().tables()::add);

@@ -71,6 +71,9 @@ public record TableView(String path, String label, List<Column> columns, List<Li
         if (item instanceof Item.BandFigure band) {
             return Optional.of(band.unit());
         }
+        if (item instanceof Item.FittedFigure fitted) {
+            return Optional.of(fitted.unit());
+        }
         return item instanceof Item.Range range ? Optional.of(range.unit()) : Optional.empty();
     }
 
@@ -88,6 +91,10 @@ public record TableView(String path, String label, List<Column> columns, List<Li
                             shown(band.low(), band.unit(), units),
                             shown(band.high(), band.unit(), units))
                     + ")";
+        }
+        if (item instanceof Item.FittedFigure fitted) {
+            return shown(fitted.value(), fitted.unit(), units) + " "
+                    + Words.of("page.figure.within", shown(fitted.uncertainty(), fitted.unit(), units));
         }
         if (item instanceof Item.Range range) {
             return Words.of(

@@ -3,6 +3,10 @@ package landfall.app.figure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,9 +23,21 @@ class AnyAnswerTest {
         asked.put("thread", Map.of("thread", "1/4-20 UNC-2A"));
         asked.put("hole", Map.of("thread", "M8x1.25-6H", "depth", "16 mm", "blind", "yes"));
         asked.put("grind", Examples.all().get(0).typed());
+        Map<String, String> dial = new LinkedHashMap<>(Examples.all().get(2).typed());
+        dial.put("readings", readings());
+        asked.put("dial", dial);
+        asked.put("life", Examples.all().get(1).typed());
         asked.put("gauge", Map.of("thread", "1/4-20 UNC-2A", "wire", ".0289", "over", ".2625"));
         asked.put("identify", Map.of("major", ".2545", "tpi", "20"));
         return asked;
+    }
+
+    private static String readings() {
+        try {
+            return Files.readString(Path.of("../examples/readings-m10.csv"));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static Document answer(Question question, Map<String, String> typed) {
