@@ -43,6 +43,7 @@ final class GrindCautions {
         gap(motion.gap(), cautions);
         phase(grinding.phase(), cautions);
         tap(tap, cautions);
+        centre(motion.clearance(), cautions);
         fall(grinding.fall(), motion.dial(), cautions);
         dial(motion.setting(), cautions);
         cautions.addAll(wheel.cautions());
@@ -76,6 +77,16 @@ final class GrindCautions {
                                     .formatted(Length.ofMm(ground).words())
                             + " The dial targets follow the cam; the falls are those of an even cam.",
                     "f_n"));
+        }
+    }
+
+    private static void centre(Clearance clearance, List<Caution> cautions) {
+        if (clearance.overPoint().mm() <= 0) {
+            cautions.add(new Caution(
+                    "centreUnderWheel",
+                    "The axial rise drives a centre at the point under the wheel: hold this tap in a collet, or let the"
+                            + " wheel's edge end before the point.",
+                    "x_c"));
         }
     }
 

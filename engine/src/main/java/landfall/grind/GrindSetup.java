@@ -34,7 +34,8 @@ public record GrindSetup(
         List<Caution> cautions) {
 
     /** What moves, and what the dials show. */
-    public record Motion(Setting setting, Phase phase, Gap gap, List<DialTarget> dial, Length division) {}
+    public record Motion(
+            Setting setting, Phase phase, Gap gap, Clearance clearance, List<DialTarget> dial, Length division) {}
 
     /** What is taken, with which wheel, in which order. */
     public record Work(Stock stock, List<Pass> passes, WheelCheck wheel, List<ProcedureStep> procedure) {}
@@ -69,11 +70,12 @@ public record GrindSetup(
         double top = setting.rises().axial().mm() * Math.tan(setting.swivel().rad())
                 + setting.rises().radial().mm();
         Gap gap = Gap.of(grinding, tap.flutes().count(), top, pen);
+        Clearance clearance = Clearance.of(tap.chamfer(), tap.thread().pitch(), setting, pen);
         List<DialTarget> dial = new DialTargets(grinding, setting, top, tap, wish.foundRelief()).all(pen);
         Stock stock = Stock.of(tap, shape.relief(), wish, pen);
         List<Pass> passes = Passes.of(stock, place.kappa(), pen);
         WheelCheck wheel = WheelCheck.of(fixture.wheel(), tap.make().material(), pen);
-        Motion motion = new Motion(setting, phase, gap, dial, grinding.division());
+        Motion motion = new Motion(setting, phase, gap, clearance, dial, grinding.division());
         return new GrindSetup(
                 tap,
                 fixture,

@@ -56,6 +56,8 @@ class WorkedByHandTest {
         assertThat(motion.gap().needed().deg()).isCloseTo(38.122, within(5e-4));
         assertThat(motion.gap().have().deg()).isCloseTo(60, within(1e-12));
         assertThat(motion.gap().clear()).isTrue();
+        assertThat(motion.clearance().leastWidth().mm()).isCloseTo(5.114, within(5e-4));
+        assertThat(motion.clearance().overPoint().mm()).isCloseTo(10.102, within(5e-4));
     }
 
     @Test

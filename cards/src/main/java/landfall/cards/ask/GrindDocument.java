@@ -69,6 +69,10 @@ final class GrindDocument {
         GrindLists lists = new GrindLists(setup, behind, units);
         items.add(setting(setup.motion().setting()));
         items.add(gap(setup.motion().gap()));
+        items.add(Item.Group.of(
+                "clearance",
+                behind.figure("leastWheelWidth", setup.motion().clearance().leastWidth(), "w_face"),
+                behind.figure("overPoint", setup.motion().clearance().overPoint(), "x_c")));
         items.add(lists.dial());
         items.add(lists.places());
         items.add(stock(setup.work().stock()));
