@@ -15,6 +15,10 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import landfall.app.asked.AskedPage;
+import landfall.app.asked.AskedPages;
+import landfall.app.shell.Place;
+import landfall.app.shell.Shell;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -84,6 +88,16 @@ class WebServerTest {
         assertThat(reply.statusCode()).isEqualTo(200);
         assertThat(reply.headers().firstValue("Cache-Control").orElse("")).contains("immutable");
         assertThat(reply.headers().firstValue("Content-Type")).contains("text/css; charset=utf-8");
+    }
+
+    @Test
+    void everyQuestionWithAPageOpensEmpty() throws Exception {
+        for (AskedPage page : AskedPages.of(new Shell())) {
+            assertThat(get(page.path()).statusCode()).as(page.path()).isEqualTo(200);
+        }
+        for (Place place : Place.values()) {
+            assertThat(get(place.path()).statusCode()).as(place.path()).isEqualTo(200);
+        }
     }
 
     @Test
