@@ -9,16 +9,19 @@ import java.util.Random;
 import landfall.fault.OutOfRange;
 import landfall.quantity.Angle;
 import landfall.quantity.Length;
+import landfall.tap.ChamferGiven;
 import landfall.tap.Cutting;
 import landfall.tap.FluteForm;
 import landfall.tap.FluteKind;
 import landfall.tap.Flutes;
 import landfall.tap.Land;
 import landfall.tap.Tap;
+import landfall.thread.CallOut;
 import landfall.torsion.Section;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.aggregator.ArgumentsAccessor;
 import org.junit.jupiter.params.provider.CsvFileSource;
 
 @DisplayName("The section of a tap")
@@ -30,6 +33,31 @@ class FlutedSectionTest {
         Section section = section(Bench.oneArc("M10x1.5", flutes, core, rho, 4));
         assertThat(section.stiffness()).isCloseTo(J, withinPercentage(0.05));
         assertThat(section.stress()).isCloseTo(peak, withinPercentage(0.05));
+    }
+
+    /** A general-purpose finite-element library on the whole section, its input kept in the generators. */
+    @ParameterizedTest(name = "{0}")
+    @CsvFileSource(resources = "/reference/torsion/finite-elements.csv", delimiter = ';')
+    void agreesWithFiniteElements(ArgumentsAccessor row) {
+        FluteForm form = new FluteForm(
+                Length.ofMm(row.getDouble(4)),
+                Length.ofMm(row.getDouble(5)),
+                row.get(6) == null ? null : Angle.ofDeg(row.getDouble(6)));
+        Land land = row.get(7) == null ? new Land.LeftByFlute() : new Land.Span(Angle.ofDeg(row.getDouble(7)));
+        Tap m8 = Bench.m8();
+        CallOut callOut = Bench.callOut("M" + row.getString(1) + "x" + row.getString(2));
+        Tap tap = new Tap(
+                callOut,
+                new Cutting(
+                        new Flutes(row.getInteger(3), FluteKind.STRAIGHT, form, Angle.ZERO),
+                        land,
+                        new ChamferGiven(Angle.ofDeg(9), null, 4.0),
+                        m8.cutting().relief()),
+                m8.body(),
+                m8.pitch(),
+                m8.make());
+        assertThat(section(tap).stiffness()).isCloseTo(row.getDouble(8), withinPercentage(0.1));
+        assertThat(section(tap).stress()).isCloseTo(row.getDouble(9), withinPercentage(0.1));
     }
 
     @Test
