@@ -225,6 +225,18 @@ class CutForecastTest {
                                 + " use mineral oil (light-oil), or cut dry with the chips kept apart.");
     }
 
+    @Test
+    void aTaperPipeTapIsRefused() {
+        Tap pipe = Bench.raked("1/2-14 NPT", 4, 2.5, 8);
+        double hole = pipe.chamfer().pointDiameter().mm() + 0.3;
+        assertThat(CutForecast.of(pipe, Bench.wish("C45", hole, 15)).findings())
+                .extracting(Finding::sentence)
+                .containsExactly(
+                        "thread: \"1/2-14 NPT\" is a taper thread: its tap cuts along the whole body, with torque"
+                                + " rising to the very end. To mend: no torque of a straight tap is given for it; turn by feel,"
+                                + " with oil, and stop at the gauge's mark.");
+    }
+
     private static double torque(CutWish wish) {
         return Bench.cut(Bench.m8(), wish).load().torque().full().expected();
     }
