@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.choice;
 
+import java.util.List;
 import java.util.Optional;
 import landfall.quantity.Length;
+import landfall.quantity.UnitSystem;
+import landfall.tap.blank.TapBlank;
 import landfall.thread.ScrewThread;
 import landfall.working.Pen;
 import landfall.working.Rule;
@@ -16,7 +19,7 @@ import landfall.working.Trust;
  * @param depth of the point, from the face
  * @param shankEnters whether the shank passes the hole
  */
-public record Reach(Length depth, boolean shankEnters, Blank blank) {
+public record Reach(Length depth, boolean shankEnters, TapBlank blank) {
     private static final Source GEOMETRY = Source.of("derived", "docs/methods/tap-choice.md, reach");
 
     static final Rule MINOR = Rule.table(
@@ -35,18 +38,27 @@ public record Reach(Length depth, boolean shankEnters, Blank blank) {
     private static Rule blank(String symbol, boolean remembered, String means) {
         return remembered
                 ? Rule.table(symbol, "mm", Source.of("memory", "ISO 529; inch blanks"), Trust.ESTIMATE, means)
-                : Rule.table(symbol, "mm", Source.of("uscti-302", "or tap-maker-din-blanks"), Trust.HANDBOOK, means);
+                : Rule.table(symbol, "mm", Source.of("uscti-302", "and din-371"), Trust.HANDBOOK, means);
     }
 
+    /** For a machine the long metric blank where it is held. */
     static Optional<Reach> of(ScrewThread thread, boolean byHand, Pen pen) {
-        return Blank.of(thread, byHand).map(blank -> of(thread, blank, pen));
+        boolean inch = thread.family().system() == UnitSystem.INCH;
+        List<TapBlank> fitting = TapBlank.of(thread.major()).stream()
+                .filter(blank -> blank.list().startsWith("USCTI") == inch)
+                .toList();
+        return fitting.stream()
+                .filter(blank -> blank.list().startsWith("DIN") != byHand)
+                .findFirst()
+                .or(() -> fitting.stream().findFirst())
+                .map(blank -> of(thread, blank, pen));
     }
 
-    private static Reach of(ScrewThread thread, Blank blank, Pen pen) {
-        boolean mem = blank.remembered();
-        Blank.Size size = blank.size();
+    private static Reach of(ScrewThread thread, TapBlank blank, Pen pen) {
+        boolean mem = !blank.read();
+        TapBlank.Lengths size = blank.lengths();
         double hole = pen.write(MINOR, thread.minorDiameter().mm());
-        double shank = pen.write(mem ? SHANK_REMEMBERED : SHANK, size.shank().mm());
+        double shank = pen.write(mem ? SHANK_REMEMBERED : SHANK, blank.shank().mm());
         double length =
                 pen.write(mem ? THREAD_REMEMBERED : THREAD, size.thread().mm());
         double overall =

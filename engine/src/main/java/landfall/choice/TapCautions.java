@@ -35,7 +35,7 @@ final class TapCautions {
         if (reach.isEmpty()) {
             cautions.add(
                     new Caution("noBlank", "No usual blank is held for this size: measure the reach of the tap.", ""));
-        } else if (reach.get().blank().remembered()) {
+        } else if (!reach.get().blank().read()) {
             cautions.add(new Caution(
                     "blankRemembered",
                     "The blank's lengths are from memory: measure the tap before you count on its reach.",

@@ -71,7 +71,7 @@ final class HoleCautions {
             add(
                     "bandCrossesLimit",
                     "E_x_hi",
-                    "The hole of drill %s is expected inside, but %s to %s is usual: a poor point takes it over."
+                    "The hole of drill %s is expected inside, but %s to %s is usual, and not all of that is inside."
                             + " Gauge the first hole.",
                     called,
                     low.words(),

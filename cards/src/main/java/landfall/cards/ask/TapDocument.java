@@ -144,9 +144,9 @@ final class TapDocument {
     private Item reach(Reach reach) {
         return Item.Group.of(
                 "blank",
-                behind.figure("threadLength", reach.blank().size().thread(), "l_th"),
-                behind.figure("overallLength", reach.blank().size().overall(), "l_oa"),
-                behind.figure("shank", reach.blank().size().shank(), "d_sh"),
+                behind.figure("threadLength", reach.blank().lengths().thread(), "l_th"),
+                behind.figure("overallLength", reach.blank().lengths().overall(), "l_oa"),
+                behind.figure("shank", reach.blank().shank(), "d_sh"),
                 new Item.Flag("shankEnters", reach.shankEnters()));
     }
 }

@@ -14,8 +14,8 @@ import landfall.thread.Table;
  * @param read whether the row was read; remembered otherwise
  */
 public record TapBlank(String list, Length nominal, Lengths lengths, Length shank, Length square, boolean read) {
-    /** Overall length and greatest length of thread. */
-    public record Lengths(Length overall, Length thread) {}
+    /** Overall length, greatest length of thread, and length of the square that drives the tap. */
+    public record Lengths(Length overall, Length thread, Length square) {}
 
     private static final double SAME_MM = 0.01;
     private static final double REMEMBERED_FROM_INCH = 1.2;
@@ -42,7 +42,10 @@ public record TapBlank(String list, Length nominal, Lengths lengths, Length shan
             all.add(new TapBlank(
                     "USCTI 302",
                     Length.ofInch(nominal),
-                    new Lengths(Length.ofInch(number(row, 3)), Length.ofInch(number(row, 4))),
+                    new Lengths(
+                            Length.ofInch(number(row, 3)),
+                            Length.ofInch(number(row, 4)),
+                            Length.ofInch(number(row, 5))),
                     Length.ofInch(number(row, 6)),
                     Length.ofInch(number(row, 7)),
                     nominal < REMEMBERED_FROM_INCH));
@@ -51,7 +54,7 @@ public record TapBlank(String list, Length nominal, Lengths lengths, Length shan
             all.add(new TapBlank(
                     row.get(0),
                     Length.ofMm(number(row, 1)),
-                    new Lengths(Length.ofMm(number(row, 2)), Length.ofMm(number(row, 3))),
+                    new Lengths(Length.ofMm(number(row, 2)), Length.ofMm(number(row, 3)), Length.ofMm(number(row, 6))),
                     Length.ofMm(number(row, 4)),
                     Length.ofMm(number(row, 5)),
                     row.get(7).equals("read")));
