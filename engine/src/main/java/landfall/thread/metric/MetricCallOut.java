@@ -54,7 +54,11 @@ public record MetricCallOut(Form form, MetricSize size, Fit fit, Engagement enga
     @Override
     public ScrewThread thread() {
         return new ScrewThread(
-                Family.METRIC, Profile.ISO_60, size.majorLength(), new Lead(size.pitchLength(), size.starts()), hand);
+                form.isJ() ? Family.MJ : Family.METRIC,
+                form.isJ() ? Profile.J_60 : Profile.ISO_60,
+                size.majorLength(),
+                new Lead(size.pitchLength(), size.starts()),
+                hand);
     }
 
     @Override

@@ -59,7 +59,11 @@ public record UnifiedCallOut(UnifiedSize size, Form form, Fit fit, Hand hand, No
     @Override
     public ScrewThread thread() {
         return new ScrewThread(
-                Family.UNIFIED, Profile.ISO_60, size.majorLength(), new Lead(size.pitchLength(), size.starts()), hand);
+                form.root.isJ() ? Family.UNJ : Family.UNIFIED,
+                form.root.isJ() ? Profile.J_60 : Profile.ISO_60,
+                size.majorLength(),
+                new Lead(size.pitchLength(), size.starts()),
+                hand);
     }
 
     @Override

@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Map;
 import landfall.thread.Answers;
+import landfall.thread.Family;
 import landfall.thread.ReferenceRows;
 import landfall.thread.SideLimits;
 import landfall.thread.callout.CallOuts;
@@ -87,6 +88,23 @@ class InsertTest {
         assertThat(CallOuts.read("STI 1/4-20 UNC-2A").findings().get(0).sentence())
                 .isEqualTo("thread: \"STI 1/4-20 UNC-2A\" gives an insert hole the class of a screw. "
                         + "To mend: give 2B or 3B, 4H5H or 5H, or none.");
+    }
+
+    @Test
+    void jThreadsAreFamiliesOfTheirOwnAndTakeNoInsert() {
+        assertThat(CallOuts.read("MJ6x1").orThrow().thread().family()).isEqualTo(Family.MJ);
+        assertThat(CallOuts.read("1/4-28 UNJF").orThrow().thread().family()).isEqualTo(Family.UNJ);
+        // 6 - 0.97427858 and 0.25 - 0.97427858 / 28
+        assertThat(CallOuts.read("MJ6x1").orThrow().thread().minorDiameter().mm())
+                .isCloseTo(5.025721, within(1e-6));
+        assertThat(CallOuts.read("1/4-28 UNJF")
+                        .orThrow()
+                        .thread()
+                        .minorDiameter()
+                        .inch())
+                .isCloseTo(0.2152043, within(1e-7));
+        assertThat(CallOuts.read("STI MJ6x1").findings().get(0).why())
+                .isEqualTo("asks for an insert hole of a thread that has none at character 5");
     }
 
     @Test
