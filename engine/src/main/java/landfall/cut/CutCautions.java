@@ -62,9 +62,9 @@ final class CutCautions {
         if (low < NO_MARGIN) {
             add(
                     "marginTooThin",
-                    "The upper torque comes to %.0f %% of the lower breaking torque: this tap may break. Sharpen it, open the"
+                    "The upper torque comes to %.0f %% of the lower breaking torque: this tap may break."
                                     .formatted(100 / low)
-                            + " hole as far as the thread allows, or take a stronger tap.",
+                            + " Sharpen it, open the hole as far as the thread allows, or take a stronger tap.",
                     "m_l");
         } else if (low < THIN_MARGIN) {
             add(
@@ -98,9 +98,9 @@ final class CutCautions {
         if (share > HIGH_SHARE + 0.02) {
             add(
                     "shareHigh",
-                    "%.0f %% of the old full thread depth: crests rub and chips are crushed, so torque is rather over the"
+                    "%.0f %% of the old full thread depth: crests rub and chips are crushed, so torque"
                                     .formatted(100 * share)
-                            + " model than under it.",
+                            + " is rather over the model than under it.",
                     "t");
         }
     }
@@ -222,24 +222,28 @@ final class CutCautions {
             case HAND ->
                 add(
                         "byHand",
-                        "By hand: start square in a guide block or under a spindle with the power off; bar by the tap's size;"
+                        "By hand: start square in a guide block or under a spindle with the power off;"
+                                + " bar by the tap's size;"
                                 + " both hands, no side pull.",
                         "l_safe");
             case DRILL_PRESS ->
                 add(
                         "drillPress",
-                        "Drill press: reversing head or floating holder with a slip set under the breaking torque; the quill"
+                        "Drill press: reversing head or floating holder with a slip set under the"
+                                + " breaking torque; the quill"
                                 + " only follows.",
                         "B_l");
             case LATHE ->
                 add(
                         "lathe",
-                        "Lathe: tap follower or floating holder in the tailstock, lowest speed, stop short of the bottom.",
+                        "Lathe: tap follower or floating holder in the tailstock, lowest speed, stop"
+                                + " short of the bottom.",
                         "");
             case MILL ->
                 add(
                         "mill",
-                        "Mill: feed is the lead each turn; a holder with float unless the spindle is held to the feed. A feed off"
+                        "Mill: feed is the lead each turn; a holder with float unless the spindle is"
+                                + " held to the feed. A feed off"
                                 + " by 1 %% shaves %.2f mm off a flank over this depth in a rigid holder."
                                         .formatted(0.01 * wish.depth().mm()),
                         "L");

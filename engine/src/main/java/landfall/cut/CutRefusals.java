@@ -25,12 +25,12 @@ final class CutRefusals {
                     "ask for the hole with --forming; its torque is two to three times that of a cutting tap"));
         }
         if (tap.callOut().taper(Pen.NONE).isPresent()) {
-            findings.add(
-                    new Finding(
-                            "thread",
-                            tap.callOut().normal(),
-                            "is a taper thread: its tap cuts along the whole body, with torque rising to the very end",
-                            "no torque of a straight tap is given for it; turn by feel, with oil, and stop at the gauge's mark"));
+            findings.add(new Finding(
+                    "thread",
+                    tap.callOut().normal(),
+                    "is a taper thread: its tap cuts along the whole body, with torque rising to the very end",
+                    "no torque of a straight tap is given for it; turn by feel, with oil, and"
+                            + " stop at the gauge's mark"));
         }
         hole(tap, wish, findings);
         CuttingFluid fluid = wish.how().fluid();

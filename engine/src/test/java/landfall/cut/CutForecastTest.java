@@ -196,6 +196,16 @@ class CutForecastTest {
     }
 
     @Test
+    void aThinMarginAndAFullThreadAreSaidWithTheirFigures() {
+        CutForecast cut = Bench.cut(Bench.m8(), Bench.wish("17-4PH H900", 6.5, 16, Wear.SPENT, How.USUAL));
+        assertThat(cut.cautions())
+                .filteredOn(caution -> List.of("marginTooThin", "shareHigh").contains(caution.code()))
+                .extracting(landfall.fault.Caution::text)
+                .hasSize(2)
+                .allSatisfy(text -> assertThat(text).matches(".*\\d+ %.*").doesNotContain("%%", "%.0f"));
+    }
+
+    @Test
     void leftHandThreadsSendChipsTheOtherWay() {
         CutWish wish = Bench.wish("C45", 6.8, 8);
         assertThat(Bench.cut(Bench.m8(FluteKind.SPIRAL_RIGHT, "M8x1.25-6H", Make.PLAIN_HSS), wish)

@@ -117,7 +117,7 @@ final class CutDocument {
                     "turn",
                     new Item.Count("turn", turn.turn()),
                     behind.figure("depth", turn.depth(), rules.depth().symbol()),
-                    band("torque", turn.torque(), Unit.TORQUE, rules.low(), rules.expected(), rules.high())));
+                    torque(turn.torque(), List.of(rules.low(), rules.expected(), rules.high()))));
         }
         return new Item.Rows("entry", rows);
     }
@@ -127,9 +127,7 @@ final class CutDocument {
         for (Strength.Member member : strength.members()) {
             List<Rule> rules = MemberRules.of(member.part()).torque();
             rows.add(Item.Group.of(
-                    "member",
-                    new Item.Text("part", member.part().words()),
-                    band("torque", member.torque(), Unit.TORQUE, rules.get(0), rules.get(1), rules.get(2))));
+                    "member", new Item.Text("part", member.part().words()), torque(member.torque(), rules)));
         }
         return new Item.Rows("members", rows);
     }
@@ -184,8 +182,14 @@ final class CutDocument {
         return items;
     }
 
-    private Item band(String key, Band band, Unit unit, Rule low, Rule expected, Rule high) {
-        return band(key, band, unit, low.symbol(), expected.symbol(), high.symbol());
+    private Item torque(Band band, List<Rule> rules) {
+        return band(
+                "torque",
+                band,
+                Unit.TORQUE,
+                rules.get(0).symbol(),
+                rules.get(1).symbol(),
+                rules.get(2).symbol());
     }
 
     private Item band(String key, Band band, Unit unit, String... symbols) {
