@@ -70,8 +70,11 @@ public record ThreadGauges(Side side, GaugeElement go, GaugeElement notGo, Plain
     static final Rule RING_NOT_GO_MIN = rule("E_ng.min", "E_min", "least pitch diameter of the NOT GO ring");
     static final Rule RING_NOT_GO_MAX = rule("E_ng.max", "E_min + X_E", "greatest pitch diameter of the NOT GO ring");
 
-    /** Plain diameters: on the minor diameter of a hole, on the major diameter of a screw. */
-    public record Plain(Length go, Length notGo) {}
+    /**
+     * Plain diameters: on the minor diameter of a hole, on the major diameter of a screw. NOT GO is null where the
+     * standard's limit is not held (UNJ holes).
+     */
+    public record Plain(Length go, @Nullable Length notGo) {}
 
     public ThreadGauges {
         cautions = List.copyOf(cautions);
@@ -167,6 +170,10 @@ public record ThreadGauges(Side side, GaugeElement go, GaugeElement notGo, Plain
         Limits limits = hole ? product.minor() : product.major();
         Length min = limits.min();
         Length max = limits.max();
+        if (hole && min != null && max == null) {
+            pen.write(PRODUCT_PLAIN_MIN, min.mm());
+            return new Plain(Length.ofMm(pen.write(PLAIN_GO_PLUG, min.mm())), null);
+        }
         if (min == null || max == null) {
             throw new IllegalStateException("a product's plain limits are open: " + limits);
         }

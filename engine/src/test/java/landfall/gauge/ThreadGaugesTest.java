@@ -53,6 +53,21 @@ class ThreadGaugesTest {
         WorkingCheck.everyFormulaGivesItsFigure(pen.steps());
     }
 
+    @Test
+    void aHoleWhoseGreatestMinorDiameterIsNotHeldHasNoPlainNotGo() {
+        ScrewThread thread = new ScrewThread(
+                Family.UNJ, Profile.J_60, Length.ofInch(0.25), new Lead(Length.ofMm(25.4 / 28), 1), Hand.RIGHT);
+        SideLimits hole = new SideLimits(
+                Side.INTERNAL,
+                "3B",
+                Limits.from(Length.ofInch(0.25)),
+                new Limits(Length.ofInch(0.2268), Length.ofInch(0.23)),
+                Limits.from(Length.ofInch(0.2152)));
+        ThreadGauges gauges = ThreadGauges.of(thread, hole, new Recorded()).orElseThrow();
+        assertThat(gauges.plain().go().inch()).isCloseTo(0.2152, within(1e-9));
+        assertThat(gauges.plain().notGo()).isNull();
+    }
+
     /** Ring and setting-plug limits read off a maker's chart: 5/8-18 2A GO .5875, NOT GO .5828, X .0003. */
     @Test
     void ringsLieInsideTheScrewsLimits() {

@@ -32,7 +32,10 @@ final class GaugeItems {
             items.add(element("go", gauges.go(), "E_go", "D_go"));
             items.add(element("notGo", gauges.notGo(), "E_ng", "D_ng"));
             items.add(behind.figure("plainGo", gauges.plain().go(), "p_go"));
-            items.add(behind.figure("plainNotGo", gauges.plain().notGo(), "p_ng"));
+            Length plainNotGo = gauges.plain().notGo();
+            if (plainNotGo != null) {
+                items.add(behind.figure("plainNotGo", plainNotGo, "p_ng"));
+            }
         }
         items.add(wires(gauging));
         VAnvil anvil = gauging.anvil();
