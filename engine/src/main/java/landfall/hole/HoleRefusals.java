@@ -24,13 +24,16 @@ final class HoleRefusals {
         Optional<Limits> minor = callOut.limits(Side.INTERNAL, Pen.NONE).map(SideLimits::minor);
         if (callOut.taper(Pen.NONE).isPresent()) {
             findings.add(new Finding(
-                    "callout",
+                    "thread",
                     callOut.normal(),
                     "is a taper thread, whose hole is not one diameter with limits",
-                    "drill by the published drill of that pipe thread, and gauge by the plug"));
+                    PipeDrill.of(callOut)
+                            .map(drill -> "drill straight to " + drill.words()
+                                    + ", tap without a reamer, and gauge by the plug")
+                            .orElse("drill by a chart of that pipe thread, and gauge by the plug")));
         } else if (minor.isEmpty()) {
             findings.add(new Finding(
-                    "callout",
+                    "thread",
                     callOut.normal(),
                     "names the external thread only",
                     "give the class of the hole, or leave the class out"));

@@ -205,7 +205,7 @@ class HoleChoiceTest {
     @Test
     void anExternalClassIsRefusedWithTheMend() {
         assertThat(HoleChoice.of(wish("1/4-20 UNC-2A")).findings().get(0).sentence())
-                .isEqualTo("callout: \"1/4-20 UNC-2A\" names the external thread only. To mend:"
+                .isEqualTo("thread: \"1/4-20 UNC-2A\" names the external thread only. To mend:"
                         + " give the class of the hole, or"
                         + " leave the class out.");
     }
@@ -216,5 +216,17 @@ class HoleChoiceTest {
                         .entry()
                         .goTurns())
                 .isCloseTo(10.6, within(1e-12));
+    }
+
+    @Test
+    void aTaperThreadIsRefusedWithTheDrillOfACommonChart() {
+        assertThat(HoleChoice.of(wish("1/2-14 NPT")).findings().get(0).sentence())
+                .isEqualTo(
+                        "thread: \"1/2-14 NPT\" is a taper thread, whose hole is not one diameter with limits. To mend:"
+                                + " drill straight to 23/32, 18.260 mm (0.7189 in) (from memory), tap without a"
+                                + " reamer, and gauge by"
+                                + " the plug.");
+        assertThat(HoleChoice.of(wish("Rc 1/2")).findings().get(0).mend()).contains("18.750 mm");
+        assertThat(HoleChoice.of(wish("3/4-14 NPT")).findings().get(0).mend()).contains("59/64");
     }
 }
