@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.List;
+import landfall.chip.ChipBreak;
 import landfall.chip.ChipFlow;
 import landfall.cut.CutWish.Drive;
 import landfall.cut.CutWish.Grip;
@@ -193,6 +194,36 @@ class CutForecastTest {
         Tap carbon = Bench.m8(FluteKind.STRAIGHT, "M8x1.25-6H", new Make(TapMaterial.CARBON, null, false));
         assertThat(codes(Bench.cut(carbon, Bench.wish("304", 6.8, 16, Wear.SPENT, How.USUAL))))
                 .contains("marginTooThin", "clearChips", "speedIsOfHss");
+    }
+
+    /** By hand: 2 pi 3.6311*.301596/1.25 = 5.505 mm3 a mm; back (120 - 37.242)/360 = .2299 turns. */
+    @Test
+    void roomAndTurnsOfM8ByHand() {
+        CutForecast.Chips chips =
+                Bench.cut(Bench.m8(), Bench.wish("C45", 6.8, 8)).chips();
+        assertThat(chips.room().perDepth().mm2()).isCloseTo(5.505, within(0.001));
+        assertThat(chips.room().clearAfter().expected())
+                .isCloseTo(chips.room().flutes().mm2() * 22 / (5.505 * 6.5), within(0.005));
+        ChipBreak turns = chips.turns();
+        assertThat(turns).isNotNull();
+        assertThat(turns.back()).isCloseTo(0.2299, within(0.0001));
+        assertThat(turns.habitForward()).isGreaterThan(turns.habitBack());
+    }
+
+    /** A chip that bulks more fills the flutes sooner: brittle iron clears deeper than stringy stainless. */
+    @Test
+    void stringyChipsFillTheFlutesSooner() {
+        double iron = Bench.cut(Bench.m8(), Bench.wish("EN-GJL-250", 6.8, 8))
+                .chips()
+                .room()
+                .clearAfter()
+                .expected();
+        double stainless = Bench.cut(Bench.m8(), Bench.wish("304", 6.8, 8))
+                .chips()
+                .room()
+                .clearAfter()
+                .expected();
+        assertThat(iron).isGreaterThan(2 * stainless);
     }
 
     @Test
