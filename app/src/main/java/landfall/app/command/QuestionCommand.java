@@ -122,7 +122,10 @@ final class QuestionCommand implements Command {
             Given given = places.get(place);
             written.word(place).ifPresent(word -> findings.addAll(put(given, word, typed)));
         }
-        if (from == 0 && !places.isEmpty() && written.word(0).isEmpty()) {
+        if (from == 0
+                && !places.isEmpty()
+                && isNeeded(places.get(0))
+                && written.word(0).isEmpty()) {
             findings.add(missing(places.get(0)));
         }
         for (Given given : question.given()) {
@@ -136,6 +139,12 @@ final class QuestionCommand implements Command {
             }
         }
         return findings.isEmpty() ? Answer.of(typed) : Answer.refused(findings);
+    }
+
+    /** A word can be left out when its field can: {@code why} alone lists the symptoms. */
+    private boolean isNeeded(Given given) {
+        return !(given instanceof Given.Word word)
+                || question.form().field(word.path()).map(Field::required).orElse(true);
     }
 
     private Finding missing(Given given) {
