@@ -32,6 +32,18 @@ public record Cam(
                     "at most 360/%d = %.2f deg together with the return".formatted(lobes, pitch),
                     "measure rise and return of one lobe again, or count the lobes");
         }
+        judge(curve, lobe);
+        if (axial == null && radial == null) {
+            throw new OutOfRange(
+                    "cam",
+                    "neither axial nor radial",
+                    "axial, radial or both",
+                    "give what the fixture can rise over one lobe");
+        }
+    }
+
+    /** Whether the curve keeps rising over the whole rise angle and no further. */
+    private static void judge(CamCurve curve, Lobe lobe) {
         if (curve instanceof CamCurve.Circle circle
                 && circle.phase().deg() + lobe.riseAngle().deg() > 180 + 1e-9) {
             throw new OutOfRange(
@@ -51,13 +63,6 @@ public record Cam(
                                 .formatted(lobe.riseAngle().deg()),
                         "give the table over the whole rise");
             }
-        }
-        if (axial == null && radial == null) {
-            throw new OutOfRange(
-                    "cam",
-                    "neither axial nor radial",
-                    "axial, radial or both",
-                    "give what the fixture can rise over one lobe");
         }
     }
 }

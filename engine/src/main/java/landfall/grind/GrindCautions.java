@@ -73,8 +73,8 @@ final class GrindCautions {
         if (Math.abs(ground - fall.square().mm()) > NOTABLE * fall.square().mm()) {
             cautions.add(new Caution(
                     "fallOfThisCam",
-                    "This cam does not fall evenly behind the edge: square to the chamfer it grinds about %s at the heel."
-                                    .formatted(Length.ofMm(ground).words())
+                    "This cam does not fall evenly behind the edge: square to the chamfer it grinds about "
+                            + Length.ofMm(ground).words() + " at the heel."
                             + " The dial targets follow the cam; the falls are those of an even cam.",
                     "f_n"));
         }

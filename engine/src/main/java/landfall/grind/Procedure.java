@@ -59,7 +59,8 @@ final class Procedure {
         steps.add(ProcedureStep.tick("land-one", "Find land 1 by a stop on the face, never on the heel. Mark it."));
         steps.add(ProcedureStep.set(
                 "timing",
-                "Time the cam: its rise begins with this much of the land past the centre line (0: with the edge on it), and"
+                "Time the cam: its rise begins with this much of the land past the centre line (0: with the"
+                        + " edge on it), and"
                         + " the whole return lies in the flute.",
                 lobe.riseStart()));
         steps.add(ProcedureStep.tick(

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import landfall.fault.Caution;
+import landfall.tap.Tap;
 import landfall.thread.CallOut;
 import landfall.working.Pen;
 import landfall.working.Worked;
@@ -56,8 +57,13 @@ public record Diagnosis(
         if (known.material() != null) {
             MaterialFacts.tell(known.material(), facts);
         }
-        Optional<TapFacts> tap = Optional.ofNullable(known.tap()).map(given -> TapFacts.of(given, pen));
-        tap.ifPresent(found -> found.tell(known.tap(), known.material(), facts));
+        Tap given = known.tap();
+        Optional<TapFacts> tap = Optional.empty();
+        if (given != null) {
+            TapFacts found = TapFacts.of(given, pen);
+            found.tell(given, known.material(), facts);
+            tap = Optional.of(found);
+        }
         List<Ranked> ranked = new ArrayList<>();
         for (Cause cause : Cause.of(symptom)) {
             Fact fact = facts.get(cause.fact());

@@ -256,13 +256,16 @@ class CutForecastTest {
         assertThat(CutForecast.of(forming, wish).findings())
                 .extracting(Finding::sentence)
                 .containsExactly(
-                        "flutes.kind: \"forming\" has no cutting edge: a forming tap presses its thread and makes no chip."
-                                + " To mend: ask for the hole with --forming; its torque is two to three times that of a"
+                        "flutes.kind: \"forming\" has no cutting edge: a forming tap presses its thread and"
+                                + " makes no chip."
+                                + " To mend: ask for the hole with --forming; its torque is two to three times"
+                                + " that of a"
                                 + " cutting tap.",
                         "hole: \"6.000 mm (0.2362 in)\" must be over the diameter at the tap's point, 6.400 mm"
                                 + " (0.2520 in): the tap would not start. To mend: open the hole, or take a tap with a"
                                 + " longer chamfer.",
-                        "fluid: \"emulsion\" has water in it: on magnesium water feeds fire and frees hydrogen. To mend:"
+                        "fluid: \"emulsion\" has water in it: on magnesium water feeds fire and frees hydrogen."
+                                + " To mend:"
                                 + " use mineral oil (light-oil), or cut dry with the chips kept apart.");
     }
 
@@ -274,7 +277,8 @@ class CutForecastTest {
                 .extracting(Finding::sentence)
                 .containsExactly(
                         "thread: \"1/2-14 NPT\" is a taper thread: its tap cuts along the whole body, with torque"
-                                + " rising to the very end. To mend: no torque of a straight tap is given for it; turn by feel,"
+                                + " rising to the very end. To mend: no torque of a straight tap is given for"
+                                + " it; turn by feel,"
                                 + " with oil, and stop at the gauge's mark.");
     }
 

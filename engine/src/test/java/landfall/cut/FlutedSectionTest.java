@@ -101,12 +101,14 @@ class FlutedSectionTest {
         assertThatThrownBy(() -> section(tap(3, 3.5, 6, 10, 37)))
                 .hasMessage(
                         "flutes.radius: \"6.000 mm (0.2362 in)\" must be such that an arc that touches the core meets"
-                                + " the straight face below the crest. To mend: measure flute radius and core again, or leave the"
+                                + " the straight face below the crest. To mend: measure flute radius and core"
+                                + " again, or leave the"
                                 + " rake out for a flute of one arc.");
         assertThatThrownBy(() -> section(tap(4, 4, 2.2, 10, 75)))
                 .hasMessage(
                         "flutes.radius: \"2.200 mm (0.0866 in)\" must be such that its arc touches the core and runs"
-                                + " out to the heel that the land sets. To mend: measure flute radius, core and land again.");
+                                + " out to the heel that the land sets. To mend: measure flute radius, core and"
+                                + " land again.");
     }
 
     @Test

@@ -89,8 +89,8 @@ class CamCurveTest {
     void aCircleThatFallsAgainBeforeItsRiseEndsIsRefused() {
         Lobe lobe = new Lobe(Angle.ZERO, Angle.ofDeg(70), Angle.ofDeg(10));
         assertThatThrownBy(() -> new Cam(4, new CamCurve.Circle(Angle.ofDeg(120)), lobe, null, Limits.ofMm(0, 1)))
-                .hasMessage(
-                        "cam.riseAngle: \"70.00 deg\" must be at most 60.00 deg: from there a circle with this phase falls"
-                                + " again. To mend: measure the phase and the rise again.");
+                .hasMessage("cam.riseAngle: \"70.00 deg\" must be at most 60.00 deg: from there a circle with this"
+                        + " phase falls"
+                        + " again. To mend: measure the phase and the rise again.");
     }
 }

@@ -13,6 +13,24 @@ import landfall.cards.ask.LifeAsk;
 
 /** The questions that have a page without a layout of its own. A new one is one entry here. */
 public final class AskedPages {
+    private static final List<String> CUT = List.of(
+            "thread",
+            "cuts",
+            "hole",
+            "depth",
+            "flutes.count",
+            "flutes.core",
+            "flutes.radius",
+            "flutes.rake",
+            "land.width",
+            "chamfer.angle",
+            "chamfer.pointDiameter",
+            "shank.diameter",
+            "wear",
+            "fluid");
+    private static final List<String> LIFE = List.of(
+            "thread", "flutes.count", "land.width", "chamfer.angle", "chamfer.pointDiameter", "threadLength", "wear");
+
     private AskedPages() {}
 
     public static List<AskedPage> of(Shell shell) {
@@ -29,45 +47,14 @@ public final class AskedPages {
                         Place.TAP,
                         Place.TAP.path(),
                         List.of("major", "tpi", "pitch", "shank", "flutes", "uncertainty")),
-                new AskedPage(
-                        shell,
-                        new CutAsk(),
-                        Place.CUT,
-                        Place.CUT.path(),
-                        List.of(
-                                "thread",
-                                "cuts",
-                                "hole",
-                                "depth",
-                                "flutes.count",
-                                "flutes.core",
-                                "flutes.radius",
-                                "flutes.rake",
-                                "land.width",
-                                "chamfer.angle",
-                                "chamfer.pointDiameter",
-                                "shank.diameter",
-                                "wear",
-                                "fluid")),
+                new AskedPage(shell, new CutAsk(), Place.CUT, Place.CUT.path(), CUT),
                 new AskedPage(
                         shell,
                         new DialAsk(),
                         Place.GRIND,
                         Place.GRIND.path() + "/dial",
                         List.of("readings", "place", "thread", "flutes.count")),
-                new AskedPage(
-                        shell,
-                        new LifeAsk(),
-                        Place.GRIND,
-                        Place.GRIND.path() + "/life",
-                        List.of(
-                                "thread",
-                                "flutes.count",
-                                "land.width",
-                                "chamfer.angle",
-                                "chamfer.pointDiameter",
-                                "threadLength",
-                                "wear")),
+                new AskedPage(shell, new LifeAsk(), Place.GRIND, Place.GRIND.path() + "/life", LIFE),
                 new AskedPage(
                         shell,
                         new GaugeAsk(),

@@ -119,9 +119,9 @@ class EveryPageTest {
         Page page = chromium.page(Chromium.DESKTOP, ColorScheme.LIGHT);
         pages().forEach((name, path) -> {
             page.navigate(chromium.address(path));
-            assertThat((List<?>) page.evaluate(
-                            "() => { const seen = new Set(); return [...document.querySelectorAll('[id]')].map(e => e.id)"
-                                    + ".filter(id => seen.size === seen.add(id).size) }"))
+            assertThat((List<?>) page.evaluate("() => { const seen = new Set(); return"
+                            + " [...document.querySelectorAll('[id]')].map(e => e.id)"
+                            + ".filter(id => seen.size === seen.add(id).size) }"))
                     .as("ids that stand twice on %s", name)
                     .isEmpty();
         });

@@ -76,11 +76,13 @@ class CutAskTest {
         assertThat(new CutAsk().answer(Cards.typed("tap-m8.json")).findings())
                 .extracting(Finding::sentence)
                 .containsExactly(
-                        "cuts: \"\" is needed: work material that the tap is to cut. To mend: give a work material by one of"
+                        "cuts: \"\" is needed: work material that the tap is to cut. To mend: give a work"
+                                + " material by one of"
                                 + " its names: 4140 annealed, 304, EN AW-6061 T6, such as 4140 annealed.",
                         "hole: \"\" is needed: diameter of the hole before tapping. To mend: give a diameter: 11.5 mm,"
                                 + " 27/64, .4375, #7, F, such as 6.8 mm.",
-                        "depth: \"\" is needed: depth of full thread, from the face. To mend: give a length: 11.5 mm, 27/64, .4375, 6 thou,"
+                        "depth: \"\" is needed: depth of full thread, from the face. To mend: give a length:"
+                                + " 11.5 mm, 27/64, .4375, 6 thou,"
                                 + " such as 12 mm.");
     }
 

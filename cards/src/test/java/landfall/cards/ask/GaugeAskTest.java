@@ -66,9 +66,11 @@ class GaugeAskTest {
                         .findings())
                 .extracting(Finding::sentence)
                 .containsExactly(
-                        "over: \"10.000 mm (0.3937 in)\" cannot stand beside pitch-diameter: each gives the other. To mend:"
+                        "over: \"10.000 mm (0.3937 in)\" cannot stand beside pitch-diameter: each gives the"
+                                + " other. To mend:"
                                 + " leave one of the two out.",
-                        "reading: \"flutes, reading or height, and crest: not all of them\" must be given together for a tap"
+                        "reading: \"flutes, reading or height, and crest: not all of them\" must be given"
+                                + " together for a tap"
                                 + " in a V-anvil. To mend: give flutes, reading and crest, or none of them.");
     }
 }

@@ -21,8 +21,8 @@ class IdentifyAskTest {
     void aBareDecimalIsInchWhenThreadsPerInchAreGiven() {
         assertThat(json(Map.of("major", ".2545", "tpi", "20")))
                 .startsWith("{\"candidates\":[{\"callout\":\"1/4-20 UNC\",\"score\":")
-                .contains(
-                        "\"tellApart\":\"1/4-20 UNC or 1/4-20 BSW: hold a thread gauge to the flanks: 60.0 or 55.0 deg.\"")
+                .contains("\"tellApart\":\"1/4-20 UNC or 1/4-20 BSW: hold a thread gauge to the flanks: 60.0 or"
+                        + " 55.0 deg.\"")
                 .contains("\"code\":\"uncertaintyAssumed\"");
     }
 
