@@ -10,6 +10,8 @@ import landfall.cards.ask.GaugeAsk;
 import landfall.cards.ask.HoleAsk;
 import landfall.cards.ask.IdentifyAsk;
 import landfall.cards.ask.LifeAsk;
+import landfall.cards.ask.TapAsk;
+import landfall.cards.ask.WhyAsk;
 
 /** The questions that have a page without a layout of its own. A new one is one entry here. */
 public final class AskedPages {
@@ -47,6 +49,12 @@ public final class AskedPages {
                         Place.TAP,
                         Place.TAP.path(),
                         List.of("major", "tpi", "pitch", "shank", "flutes", "uncertainty")),
+                new AskedPage(
+                        shell,
+                        new TapAsk(),
+                        Place.TAP,
+                        "/tap",
+                        List.of("thread", "material", "depth", "blind", "through", "hand", "machine")),
                 new AskedPage(shell, new CutAsk(), Place.CUT, Place.CUT.path(), CUT),
                 new AskedPage(
                         shell,
@@ -60,6 +68,8 @@ public final class AskedPages {
                         new GaugeAsk(),
                         Place.GAUGE,
                         Place.GAUGE.path(),
-                        List.of("thread", "wire", "over", "pitch-diameter")));
+                        List.of("thread", "wire", "over", "pitch-diameter")),
+                new AskedPage(
+                        shell, new WhyAsk(), Place.WHY, Place.WHY.path(), List.of("symptom", "callout", "material")));
     }
 }

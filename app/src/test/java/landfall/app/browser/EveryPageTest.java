@@ -44,6 +44,8 @@ class EveryPageTest {
             pages.put("grind-" + example.tapFile().replace(".json", ""), example.address());
         }
         pages.put("hole", "/hole?thread=M8x1.25-6H&depth=16+mm&blind=yes");
+        pages.put("tap", "/tap?thread=M8x1.25-6H&depth=16+mm&blind=yes");
+        pages.put("why", "/why?symptom=torn-flank&callout=M8x1.25-6H");
         pages.put("identify", "/identify?major=.2545&tpi=20");
         pages.put(
                 "life",

@@ -45,11 +45,17 @@ public final class WhyAsk implements Question {
             "oversize");
     private static final Field<CallOut> CALL_OUT =
             Field.optional("callout", TapFields.THREAD.kind(), "M8x1.25-6H").worded("thread");
+    /** Read by hand: what the tap is made of is judged with its card, what is tapped under {@code cuts}. */
+    private static final Field<String> MATERIAL =
+            Field.optional("material", Kinds.TEXT, "304").worded("work-material");
+
     private static final Form FORM = form("why");
 
     private static Form form(String name) {
         List<Field<?>> fields = new ArrayList<>(List.of(SYMPTOM, CALL_OUT));
-        TapCard.FORM.fields().forEach(field -> fields.add(field.leftOpen()));
+        TapCard.FORM
+                .fields()
+                .forEach(field -> fields.add(field.path().equals(MATERIAL.path()) ? MATERIAL : field.leftOpen()));
         fields.add(ThreadAsk.UNITS);
         return new Form(name, fields);
     }
