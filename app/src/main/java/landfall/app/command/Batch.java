@@ -15,8 +15,9 @@ import landfall.fault.Answer;
 import landfall.fault.Finding;
 
 /**
- * Many questions from standard input, one a line, answered in order with one JSON document a line. Blank lines and
- * lines that begin with # are skipped. A call-out is a line as it is; a card is a line of JSON.
+ * Many questions from standard input, one a line, answered in order with one JSON document a line. Blank lines are
+ * skipped, and lines that begin with # and a blank or a letter; {@code #10-32} is a call-out. A call-out is a line as
+ * it is; a card is a line of JSON.
  *
  * <p>Each answer is written before the next line is read, so that a run of any length stays small and can be piped.
  */
@@ -41,7 +42,7 @@ final class Batch {
         Exit exit = Exit.DONE;
         try (BufferedReader lines = terminal.lines()) {
             for (String line = Lines.next(lines, LONGEST_LINE); line != null; line = Lines.next(lines, LONGEST_LINE)) {
-                if (line.isBlank() || line.startsWith("#")) {
+                if (line.isBlank() || isComment(line)) {
                     continue;
                 }
                 Answer<Document> answer = answer(line, given.value());
@@ -62,6 +63,12 @@ final class Batch {
                     terminal);
         }
         return exit;
+    }
+
+    private static boolean isComment(String line) {
+        String text = line.strip();
+        return text.startsWith("#")
+                && (text.length() == 1 || Character.isWhitespace(text.charAt(1)) || Character.isLetter(text.charAt(1)));
     }
 
     private Answer<Document> answer(String line, Map<String, String> options) {

@@ -41,19 +41,25 @@ public final class Commands {
     private Exit dispatch(List<String> args, boolean json, Terminal terminal) {
         int first = args.isEmpty() || !args.get(0).equals("--json") ? 0 : 1;
         if (first == args.size()) {
-            terminal.out().print(overview());
-            return Exit.DONE;
+            return help(List.of(), json, terminal);
         }
         String noun = args.get(first);
         List<String> rest = new ArrayList<>(args.subList(first + 1, args.size()));
         rest.addAll(args.subList(0, first));
         switch (noun) {
             case "--version", "-V", "version" ->
-                terminal.out().println(Build.running().words());
+                terminal.out()
+                        .println(
+                                json
+                                        ? AboutJson.version(Build.running())
+                                        : Build.running().words());
             case "--help", "-h", "help" -> {
                 return help(rest, json, terminal);
             }
             default -> {
+                if (json && (rest.contains("--help") || rest.contains("-h")) && of(noun).isPresent()) {
+                    return help(List.of(noun), true, terminal);
+                }
                 Optional<Command> command = noun.equals("rehearse") ? Optional.of(new RehearseCommand()) : of(noun);
                 return command.isPresent()
                         ? command.get().run(rest, terminal)
@@ -66,14 +72,18 @@ public final class Commands {
     private Exit help(List<String> rest, boolean json, Terminal terminal) {
         List<String> nouns = rest.stream().filter(word -> !word.startsWith("-")).toList();
         if (nouns.isEmpty()) {
-            terminal.out().print(overview());
+            terminal.out().print(json ? AboutJson.commands(all) + "\n" : overview());
             return Exit.DONE;
         }
         Optional<Command> command = of(nouns.get(0));
         if (command.isEmpty()) {
             return Refusals.say(List.of(unknown(nouns.get(0))), json, terminal);
         }
-        terminal.out().print(command.get().help());
+        terminal.out()
+                .print(
+                        json
+                                ? AboutJson.help(command.get()) + "\n"
+                                : command.get().help());
         return Exit.DONE;
     }
 

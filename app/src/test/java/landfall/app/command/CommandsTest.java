@@ -93,6 +93,31 @@ class CommandsTest {
     }
 
     @Test
+    void theProgramTellsOfItselfInJson() throws Exception {
+        assertThat(JSON.readTree(Run.of("--version", "--json").out())
+                        .get("version")
+                        .asText())
+                .isEqualTo(landfall.app.build.Build.running().version());
+        JsonNode help = JSON.readTree(Run.of("help", "--json").out());
+        assertThat(help.get("commands").findValuesAsText("noun")).contains("thread", "grind", "serve", "check");
+        assertThat(help.get("commands").findValuesAsText("means")).doesNotContain("");
+        assertThat(Run.of("--json")).isEqualTo(Run.of("help", "--json"));
+        assertThat(JSON.readTree(Run.of("help", "grind", "--json").out())
+                        .get("noun")
+                        .asText())
+                .isEqualTo("grind");
+        assertThat(Run.of("grind", "--help", "--json")).isEqualTo(Run.of("help", "grind", "--json"));
+    }
+
+    @Test
+    void aCallOutInABatchMayBeginWithItsNumberSign() throws Exception {
+        Run run = Run.with("# screws\n#\n#screws\n#10-32 UNF-2B\n", "thread", "-");
+        assertThat(run.exit()).as(run.out()).isEqualTo(Exit.DONE);
+        assertThat(run.out().lines()).hasSize(1);
+        assertThat(JSON.readTree(run.out()).get("callout").asText()).contains("10-32");
+    }
+
+    @Test
     void jsonMayStandBeforeTheNoun() {
         assertThat(Run.of("--json", "thread", "M8x1.25-6H").out())
                 .isEqualTo(Run.of("thread", "M8x1.25-6H", "--json").out());

@@ -33,7 +33,8 @@ public final class DecideAsk implements Question {
     private static final Field<Length> FLANK = Field.optional("flank", Quantities.length(0, 20), "0.2 mm");
     private static final Field<Length> TORN = Field.optional("torn", Quantities.length(0, 500), "3 mm");
     private static final Field<Length> NOSE = Field.optional("nose", Quantities.length(0, 500), "2 mm");
-    private static final Field<Double> THREADS = Field.optional("new-chamfer-threads", Quantities.number(1, 20), "1.5");
+    private static final Field<Double> THREADS =
+            Field.optional("new-chamfer-threads", Quantities.threads(1, 20), "1.5");
     private static final Form FORM = TapCard.FORM
             .and(Form.of("decide", GrindAsk.WEAR, GrindAsk.CHIP, FLANK, TORN, NOSE, THREADS, ThreadAsk.UNITS))
             .called("decide");

@@ -27,6 +27,7 @@ import landfall.dialling.Readings;
 import landfall.dialling.TapFacts;
 import landfall.fault.Answer;
 import landfall.fault.Caution;
+import landfall.fault.Finding;
 import landfall.fault.OutOfRange;
 import landfall.grind.Cam;
 import landfall.grind.GrindSetup;
@@ -80,8 +81,26 @@ public final class DialAsk implements Question {
 
     @Override
     public Answer<Document> answer(Map<String, String> typed) {
-        return FORM.judge(typed, GrindAsk.bare(typed))
+        Answer<Document> answer = FORM.judge(typed, GrindAsk.bare(typed))
                 .then(entries -> TapCard.tap(entries).then(tap -> answer(entries, tap, typed)));
+        return answer instanceof Answer.Refused<Document> refused
+                ? Answer.refused(
+                        refused.findings().stream().map(DialAsk::byCode).toList())
+                : answer;
+    }
+
+    /** Places by their codes, which are what a person can write. */
+    private static Finding byCode(Finding finding) {
+        if (!finding.field().contains("place")) {
+            return finding;
+        }
+        String given = finding.given();
+        String why = finding.why();
+        for (Place place : Place.values()) {
+            given = given.equals(place.name()) ? place.code() : given;
+            why = why.replaceAll("\\b" + place.name() + "\\b", place.code());
+        }
+        return new Finding(finding.field(), given, why, finding.mend());
     }
 
     private static Answer<Document> answer(Entries entries, Tap tap, Map<String, String> typed) {

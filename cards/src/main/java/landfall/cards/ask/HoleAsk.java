@@ -31,7 +31,7 @@ public final class HoleAsk implements Question {
     static final Field<Length> DEPTH = Field.optional("depth", Quantities.length(0.05, 2000), "1/2 in");
     static final Field<Boolean> BLIND = Field.optional("blind", Kinds.YES_NO, "yes");
     static final Field<Boolean> THROUGH = Field.optional("through", Kinds.YES_NO, "yes");
-    private static final Field<Double> CHAMFER = Field.optional("chamfer-threads", Quantities.number(0.2, 40), "4");
+    private static final Field<Double> CHAMFER = Field.optional("chamfer-threads", Quantities.threads(0.2, 40), "4");
     private static final Field<List<Drill>> DRILLS = Field.optional(
                     "drills", WorkKinds.DRILLS, "number, letter, fraction")
             .worded("drills-to-use");

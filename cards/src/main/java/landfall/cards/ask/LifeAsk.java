@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import landfall.cards.answer.Document;
 import landfall.cards.answer.Item;
+import landfall.cards.answer.Unit;
 import landfall.cards.card.TapCard;
 import landfall.cards.form.Entries;
 import landfall.cards.form.Field;
@@ -19,6 +20,8 @@ import landfall.regrind.LifeLimit;
 import landfall.regrind.LifeWish;
 import landfall.regrind.SharpeningsLeft;
 import landfall.tap.Wear;
+import landfall.working.Rule;
+import landfall.working.Step;
 import landfall.working.Worked;
 import org.jspecify.annotations.Nullable;
 
@@ -26,6 +29,8 @@ import org.jspecify.annotations.Nullable;
 public final class LifeAsk implements Question {
     private static final Field<Length> REACH = Field.optional("reach", Quantities.length(0.1, 500), "12 mm");
     private static final Field<Integer> CAP = Field.optional("cap", Kinds.count(0, 1000), "8");
+    private static final Rule NO_LAND_TAKEN =
+            Rule.given("d_f", "deg", "land that a sharpening of the face takes: none, there is no wear land");
     private static final Form FORM = TapCard.FORM
             .and(Form.of("life", GrindAsk.WEAR, REACH, CAP, ThreadAsk.UNITS))
             .called("life");
@@ -69,7 +74,11 @@ public final class LifeAsk implements Question {
         UnitSystem units =
                 entries.get(ThreadAsk.UNITS).orElse(left.tap().thread().family().system());
         List<Item> items = items(left, new Behind(worked.steps()));
-        return new Document("life", left.tap().callOut().normal(), units, items, worked.steps(), left.cautions());
+        List<Step> steps = new ArrayList<>(worked.steps());
+        if (isFresh(left)) {
+            steps.add(new Step(NO_LAND_TAKEN, 0));
+        }
+        return new Document("life", left.tap().callOut().normal(), units, items, steps, left.cautions());
     }
 
     private static List<Item> items(SharpeningsLeft left, Behind behind) {
@@ -80,12 +89,7 @@ public final class LifeAsk implements Question {
         chamfer.add(behind.figure("allowance", left.chamfer().allowance(), "s_0"));
         chamfer.addAll(count(left.chamfer().count(), left.chamfer().limit()));
         items.add(new Item.Group("chamfer", chamfer));
-        if (left.face() != null) {
-            List<Item> face = new ArrayList<>();
-            face.add(behind.figure("angle", left.face().angle(), "d_f"));
-            face.addAll(count(left.face().count(), left.face().limit()));
-            items.add(new Item.Group("face", face));
-        }
+        items.add(new Item.Group("face", face(left, behind)));
         if (left.line() != null) {
             items.add(Item.Group.of(
                     "plan",
@@ -93,6 +97,30 @@ public final class LifeAsk implements Question {
                     new Item.Count("faces", left.line().faces())));
         }
         return items;
+    }
+
+    /** Faces that are not ground say why: not on these flutes, or not without a wear land. */
+    private static List<Item> face(SharpeningsLeft left, Behind behind) {
+        if (left.face() != null) {
+            List<Item> face = new ArrayList<>();
+            face.add(behind.figure("angle", left.face().angle(), "d_f"));
+            face.addAll(count(left.face().count(), left.face().limit()));
+            return face;
+        }
+        if (isFresh(left)) {
+            return List.of(
+                    new Item.Figure("angle", 0, Unit.ANGLE, NO_LAND_TAKEN),
+                    new Item.Text("limit", "not ground: no wear land to take off"));
+        }
+        return List.of(
+                new Item.Count("count", 0),
+                new Item.Text(
+                        "limit", "not ground: " + left.tap().flutes().kind().code() + " flutes, chamfer only"));
+    }
+
+    private static boolean isFresh(SharpeningsLeft left) {
+        return left.face() == null
+                && left.cautions().stream().anyMatch(caution -> caution.code().equals("noWear"));
     }
 
     /** A count and what ends it; nothing where nothing known does. */

@@ -37,7 +37,7 @@ public final class TapFields {
     static final Field<Angle> LAND_ANGLE = optional("land.angle", Quantities.angle(1, 359), "37 deg");
     static final Field<Angle> CHAMFER_ANGLE = optional("chamfer.angle", Quantities.angle(1, 45), "9 deg");
     static final Field<Length> POINT = optional("chamfer.pointDiameter", Quantities.length(0.05, 300), "6.4 mm");
-    static final Field<Double> THREADS = optional("chamfer.threads", Quantities.number(0.2, 40), "4");
+    static final Field<Double> THREADS = optional("chamfer.threads", Quantities.threads(0.2, 40), "4");
     static final Field<Length> THREAD_LENGTH = optional("threadLength", Quantities.length(0.5, 1000), "22 mm");
     static final Field<Length> OVERALL = optional("overallLength", Quantities.length(5, 2000), "72 mm");
     static final Field<Length> SHANK = optional("shank.diameter", Quantities.diameter(0.5, 300), "8 mm");

@@ -10,6 +10,7 @@ import landfall.cards.entry.NumberEntry;
 import landfall.cards.entry.ShareEntry;
 import landfall.cards.entry.SpeedEntry;
 import landfall.cards.entry.StressEntry;
+import landfall.cards.entry.ThreadsEntry;
 import landfall.cards.entry.TorqueEntry;
 import landfall.cards.entry.TurningEntry;
 import landfall.fault.Answer;
@@ -86,6 +87,15 @@ public final class Quantities {
                         number -> number >= from && number <= to,
                         "must be from %s to %s".formatted(figure(from), figure(to)),
                         "look at the decimal point"));
+    }
+
+    /** A length counted in threads, both ends allowed. */
+    public static Kind<Double> threads(double from, double to) {
+        return kind("a number of threads: 4, 1.5", (text, bare) -> ThreadsEntry.read(text))
+                .then(within(
+                        number -> number >= from && number <= to,
+                        "must be from %s to %s threads".formatted(figure(from), figure(to)),
+                        "count the threads of the chamfer, such as 4 or 1.5"));
     }
 
     private static <T> Kind<T> kind(String words, Kind.Reading<T> reading) {

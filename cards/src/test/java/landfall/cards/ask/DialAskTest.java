@@ -118,6 +118,15 @@ class DialAskTest {
     }
 
     @Test
+    void placesInRefusalsAreWrittenAsAPersonWritesThem() {
+        assertThat(answer("readings", "land,angle_deg,reading_mm,place\n1,0,0,crest\n2,0,0,shank\n3,0,0,crest\n")
+                        .findings())
+                .extracting(Finding::sentence)
+                .containsExactly("reading 2.place: \"shank\" must be crest like the first reading. "
+                        + "To mend: give the readings of each place as a set of their own.");
+    }
+
+    @Test
     void noReadingsBreakTheQuestion() {
         Random random = new Random(51);
         for (int i = 0; i < 150; i++) {

@@ -65,7 +65,18 @@ class LifeAskTest {
         Document document = answer("tap-m8.json", "flutes.kind", "spiral-right", "flutes.helix", "15 deg")
                 .orThrow();
         assertThat(document.cautions()).extracting(Caution::code).contains("faceNotGround");
-        assertThat(JsonAnswer.line(document, false)).doesNotContain("\"face\"");
+        Walk.through(document);
+        assertThat(JsonAnswer.line(document, false))
+                .contains("\"face\":{\"count\":0,\"limit\":\"not ground: spiral-right flutes, chamfer only\"}");
+    }
+
+    @Test
+    void aFreshTapHasNoFaceToTakeOff() {
+        Document document = answer("tap-m8.json", "wear", "fresh").orThrow();
+        Walk.through(document);
+        assertThat(JsonAnswer.line(document, false))
+                .contains("\"face\":{\"angle\":{\"value\":0,\"unit\":\"deg\",\"step\":\"d_f\"},"
+                        + "\"limit\":\"not ground: no wear land to take off\"}");
     }
 
     @Test

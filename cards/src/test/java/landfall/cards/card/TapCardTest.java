@@ -50,6 +50,23 @@ class TapCardTest {
     }
 
     @Test
+    void aChamferInThreadsIsMendedInThreads() {
+        Map<String, String> typed = new LinkedHashMap<>(Cards.typed("tap-m8.json"));
+        for (String text : List.of("plug", "1:1000")) {
+            typed.put("chamfer.threads", text);
+            assertThat(TapCard.FORM.judge(typed, UnitSystem.METRIC).findings())
+                    .singleElement()
+                    .satisfies(finding ->
+                            assertThat(finding.mend()).contains("4 or 1.5").doesNotContain("0.001"));
+        }
+        typed.put("chamfer.threads", "99");
+        assertThat(TapCard.FORM.judge(typed, UnitSystem.METRIC).findings())
+                .extracting(Finding::sentence)
+                .containsExactly("chamfer.threads: \"99\" must be from 0.2000 to 40 threads. "
+                        + "To mend: count the threads of the chamfer, such as 4 or 1.5.");
+    }
+
+    @Test
     void everyFigureOfTheCardIsInTheTap() {
         Tap tap = tap(m8(), UnitSystem.METRIC).orThrow();
         assertThat(tap.callOut().normal()).isEqualTo("M8x1.25-6H");
