@@ -193,7 +193,7 @@ public record ThreadGauges(Side side, GaugeElement go, GaugeElement notGo, Plain
                             + " product's limits.",
                     "X_E"));
         }
-        boolean metric = thread.family() == Family.METRIC;
+        boolean metric = thread.family().system() == UnitSystem.METRIC;
         cautions.add(new Caution(
                 "gaugeUse",
                 metric
