@@ -62,6 +62,7 @@ public record Gauging(
 
     private static ThreeWires.@Nullable Measurement measured(ScrewThread thread, Length wire, GaugeWish wish, Pen pen) {
         if (wish.pitchDiameter() != null) {
+            ThreeWires.judge("pitch-diameter", wish.pitchDiameter(), wish.pitchDiameter(), thread);
             return ThreeWires.over(thread, wire, wish.pitchDiameter(), pen);
         }
         return wish.over() == null ? null : ThreeWires.pitchDiameter(thread, wire, wish.over(), pen);
@@ -83,6 +84,12 @@ public record Gauging(
         List<Caution> cautions = new ArrayList<>(callOut.cautions());
         if (gauges != null) {
             cautions.addAll(gauges.cautions());
+        } else {
+            cautions.add(new Caution(
+                    "noPlugLimits",
+                    "No GO and NOT GO limits: a taper thread is gauged by the turns its plug goes in, and where no class is"
+                            + " held there is nothing to gauge by. See the thread's own answer.",
+                    "thread"));
         }
         if (anvil != null) {
             cautions.add(new Caution(

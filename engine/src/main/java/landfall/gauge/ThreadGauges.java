@@ -9,7 +9,6 @@ import landfall.quantity.Length;
 import landfall.quantity.Limits;
 import landfall.quantity.Rounding;
 import landfall.quantity.UnitSystem;
-import landfall.thread.Family;
 import landfall.thread.ScrewThread;
 import landfall.thread.Side;
 import landfall.thread.SideLimits;

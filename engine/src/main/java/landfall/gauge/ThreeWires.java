@@ -112,6 +112,18 @@ public final class ThreeWires {
         return new Wires(Length.ofMm(best), Length.ofMm(least), Length.ofMm(greatest));
     }
 
+    /** Refuses a pitch diameter that cannot be this thread's: further than half a pitch from the basic one. */
+    static void judge(String field, Length given, Length pitchDiameter, ScrewThread thread) {
+        Length basic = thread.pitchDiameter();
+        if (Math.abs(pitchDiameter.mm() - basic.mm()) > thread.pitch().mm() / 2) {
+            throw new OutOfRange(
+                    field,
+                    given.words(),
+                    "such that the pitch diameter lies within half a pitch of the basic one, " + basic.words(),
+                    "check the call-out, the wire and the reading");
+        }
+    }
+
     /** Size over the wires for a pitch diameter. */
     public static Measurement over(ScrewThread thread, Length wire, Length pitchDiameter, Pen pen) {
         double L = pen.write(LEAD, thread.lead().perTurn().mm());
@@ -148,6 +160,7 @@ public final class ThreeWires {
                 break;
             }
         }
+        judge("over", over, Length.ofMm(E), thread);
         pen.write(LEAD, thread.lead().perTurn().mm());
         Measurement found = over(thread, wire, Length.ofMm(pen.write(PITCH_DIAMETER_FROM, E)), Pen.NONE);
         double B = Math.toRadians(pen.write(

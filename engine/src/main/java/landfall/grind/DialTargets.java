@@ -130,7 +130,7 @@ final class DialTargets {
                     GROUND_STRAIGHT, cosine * grinding.fall().perRadian().mm() * turned);
         }
         Lobe lobe = grinding.fixture().cam().lobe();
-        Angle edge = grinding.phase().delta().minus(lobe.riseStart());
+        Angle edge = Angle.ZERO.minus(lobe.riseStart());
         double share = curve.share(at.plus(edge), lobe.riseAngle()) - curve.share(edge, lobe.riseAngle());
         return pen.write(GROUND, cosine * topMm * share);
     }

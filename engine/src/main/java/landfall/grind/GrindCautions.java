@@ -7,6 +7,7 @@ import landfall.fault.Caution;
 import landfall.quantity.Length;
 import landfall.tap.Tap;
 import landfall.tap.TapMaterial;
+import landfall.working.Pen;
 
 /** What must be said with a set-up: what its own figures raise, then what the work itself always asks for. */
 final class GrindCautions {
@@ -110,6 +111,13 @@ final class GrindCautions {
     }
 
     private static void tap(Tap tap, List<Caution> cautions) {
+        if (tap.callOut().taper(Pen.NONE).isPresent()) {
+            cautions.add(new Caution(
+                    "wholeBodyCuts",
+                    "A taper (pipe) tap cuts with its whole body: grinding the chamfer alone often is no cure, and where the"
+                            + " end is cut back the depth stop moves by as much. The chamfer angle counts from the axis.",
+                    "thread"));
+        }
         if (tap.make().coating() != null) {
             cautions.add(new Caution(
                     "coatingLost",

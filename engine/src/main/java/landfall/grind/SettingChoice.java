@@ -45,11 +45,11 @@ final class SettingChoice {
     static Setting of(Grinding grinding, @Nullable Length fluteLead, Pen pen) {
         var choice = new SettingChoice(
                 grinding.place(), grinding.fall(), grinding.fixture(), grinding.division(), fluteLead);
-        return choice.choose(grinding.phase().delta(), pen);
+        return choice.choose(pen);
     }
 
-    private Setting choose(Angle delta, Pen pen) {
-        Solved solved = solve(delta, pen);
+    private Setting choose(Pen pen) {
+        Solved solved = solve(pen);
         Way chosen = firstReached(solved);
         List<Option> ways = new ArrayList<>();
         for (Way way : Way.values()) {
@@ -68,7 +68,7 @@ final class SettingChoice {
      */
     private record Solved(double swivelRad, double slope, double share, double top) {}
 
-    private Solved solve(Angle delta, Pen pen) {
+    private Solved solve(Pen pen) {
         double tangent = Math.tan(place.kappa().rad());
         double perRadian = fall.perRadian().mm();
         double swivel = fluteLead == null
@@ -84,12 +84,10 @@ final class SettingChoice {
                     "ask for less relief: on these flutes the edge would run out steeper than any swivel can follow");
         }
         Lobe lobe = fixture.cam().lobe();
-        Angle atEdge = Angle.ofDeg(Math.max(0, delta.deg() - lobe.riseStart().deg()));
+        Angle atEdge = Angle.ofDeg(Math.max(0, -lobe.riseStart().deg()));
         CamCurve curve = fixture.cam().curve();
         boolean straight = curve instanceof CamCurve.Straight;
-        double slope = pen.write(
-                straight ? SettingRules.CAM_SLOPE_STRAIGHT : SettingRules.CAM_SLOPE,
-                curve.slope(atEdge, lobe.riseAngle()));
+        double slope = slope(curve, atEdge, lobe, pen);
         if (!(slope > 0)) {
             throw new OutOfRange(
                     "cam.table",
@@ -101,6 +99,17 @@ final class SettingChoice {
                 straight ? SettingRules.CAM_SHARE_STRAIGHT : SettingRules.CAM_SHARE,
                 shareOverLand(curve, lobe, place.land()));
         return new Solved(Math.toRadians(swivel), slope, share, pen.write(SettingRules.TOP, perRadian / slope));
+    }
+
+    private static double slope(CamCurve curve, Angle atEdge, Lobe lobe, Pen pen) {
+        double slope = curve.slope(atEdge, lobe.riseAngle());
+        if (curve instanceof CamCurve.Circle circle) {
+            pen.write(SettingRules.CIRCLE_PHASE, circle.phase().deg());
+            pen.write(SettingRules.EDGE_ON_CAM, atEdge.deg());
+            return pen.write(SettingRules.CAM_SLOPE_CIRCLE, slope);
+        }
+        return pen.write(
+                curve instanceof CamCurve.Straight ? SettingRules.CAM_SLOPE_STRAIGHT : SettingRules.CAM_SLOPE, slope);
     }
 
     private static double shareOverLand(CamCurve curve, Lobe lobe, Angle land) {

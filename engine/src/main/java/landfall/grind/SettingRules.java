@@ -16,9 +16,17 @@ public final class SettingRules {
             "1/rad",
             CAM,
             Trust.DERIVED,
-            "slope of the cam where the edge is ground, share of its rise per radian");
+            "slope of the cam with the edge on the centre line, share of its rise per radian");
     public static final Rule CAM_SLOPE_STRAIGHT =
             derived("s'", "180/(pi*B)", "1/rad", "slope of the cam, share of its rise per radian");
+    static final Rule CIRCLE_PHASE = Rule.given("ψ", "deg", "phase of the offset circle");
+    static final Rule EDGE_ON_CAM =
+            derived("x_e", "max(0, 0 - t_s)", "deg", "turn of the cam with the edge on the centre line");
+    static final Rule CAM_SLOPE_CIRCLE = derived(
+            "s'",
+            "sin(x_e + ψ)/(cos(ψ) - cos(B + ψ))",
+            "1/rad",
+            "slope of the cam with the edge on the centre line, share of its rise per radian");
     public static final Rule CAM_SHARE =
             Rule.table("s_L", "1", CAM, Trust.DERIVED, "share of the cam's rise while the land passes the centre line");
     public static final Rule CAM_SHARE_STRAIGHT = derived(

@@ -43,7 +43,21 @@ public final class Materials {
         for (String name : material.names()) {
             best = Math.min(best, apart(bare(name), wanted));
         }
-        return best;
+        return best - alike(material, wanted);
+    }
+
+    /** A name that holds what was typed, or a word of it, comes before one that is only spelt alike. */
+    private static int alike(WorkMaterial material, String wanted) {
+        String all = bare(material.id() + String.join(" ", material.names()));
+        if (wanted.length() >= 2 && all.contains(wanted)) {
+            return 100;
+        }
+        for (int from = 0; from + 4 <= wanted.length(); from++) {
+            if (all.contains(wanted.substring(from, from + 4))) {
+                return 50;
+            }
+        }
+        return 0;
     }
 
     private static String bare(String text) {

@@ -16,6 +16,7 @@ final class Counts {
     private static final double WHOLE = 1e-9;
 
     private final List<String> symbols = new ArrayList<>();
+    private double leastExact = Double.POSITIVE_INFINITY;
     private @Nullable Integer least;
     private @Nullable LifeLimit limit;
 
@@ -25,7 +26,7 @@ final class Counts {
     }
 
     void add(LifeLimit by, Rule rule, double exact, Pen pen) {
-        put(by, rule, whole(exact), pen);
+        put(by, rule, exact, pen);
     }
 
     void cap(@Nullable Integer cap, Rule rule, Pen pen) {
@@ -34,10 +35,13 @@ final class Counts {
         }
     }
 
-    private void put(LifeLimit by, Rule rule, int count, Pen pen) {
+    /** The limit that is met first ends it, also where two allow the same whole count. */
+    private void put(LifeLimit by, Rule rule, double exact, Pen pen) {
+        int count = whole(exact);
         pen.write(rule, count);
         symbols.add(rule.symbol());
-        if (least == null || count < least) {
+        if (exact < leastExact) {
+            leastExact = exact;
             least = count;
             limit = by;
         }

@@ -137,4 +137,14 @@ class ThreeWiresTest {
                         + " in) for this"
                         + " pitch. To mend: use the best wire, 1.128 mm (0.0444 in), or one near it.");
     }
+
+    @Test
+    void aPitchDiameterThatCannotBeThisThreadsIsRefused() {
+        ScrewThread quarter = inch(0.25, 20, 1);
+        assertThatThrownBy(() -> ThreeWires.judge("pitch-diameter", Length.ofInch(2), Length.ofInch(2), quarter))
+                .hasMessage(
+                        "pitch-diameter: \"50.800 mm (2.0000 in)\" must be such that the pitch diameter lies within half a"
+                                + " pitch of the basic one, 5.525 mm (0.2175 in). To mend: check the call-out, the wire and the"
+                                + " reading.");
+    }
 }

@@ -321,4 +321,34 @@ class GrindSetupTest {
         assertThat(setup.motion().phase().bareMargin().deg())
                 .isCloseTo(10 - setup.motion().phase().delta().deg() / 2, within(1e-12));
     }
+
+    /** Note (c) on offset circles, first order: f'·(cos ψ − cos(B + ψ))/sin ψ at the top of the lobe. */
+    @Test
+    void anOffsetCircleIsSetByItsSlopeAtTheEdge() {
+        Cam cam = new Cam(
+                3,
+                new CamCurve.Circle(Angle.ofDeg(60)),
+                new Lobe(Angle.ZERO, Angle.ofDeg(60), Angle.ofDeg(30)),
+                null,
+                Limits.ofMm(0, 2));
+        GrindSetup setup = Bench.setup(Bench.m10Plug(3, 40), Bench.fixture(cam), Bench.working(6));
+        double expected = setup.shape().fall().perRadian().mm()
+                * (Math.cos(Math.PI / 3) - Math.cos(2 * Math.PI / 3))
+                / Math.sin(Math.PI / 3);
+        assertThat(setup.motion().setting().rises().radial().mm()).isCloseTo(expected, within(1e-12));
+    }
+
+    @Test
+    void aFluteThatCannotBeIsRefused() {
+        Flutes deep = new Flutes(3, FluteKind.STRAIGHT, new FluteForm(Length.ofMm(9.1), null, null), Angle.ZERO);
+        assertThat(catchFinding(() -> Bench.tap(
+                                Bench.M10,
+                                deep,
+                                Angle.ofDeg(40),
+                                Bench.m10Plug(3, 40).cutting().chamfer()))
+                        .sentence())
+                .isEqualTo(
+                        "flutes.core: \"9.000 mm (0.3543 in)\" must be under the basic minor diameter, 8.376 mm (0.3298 in)."
+                                + " To mend: measure the circle that the flute floors touch.");
+    }
 }

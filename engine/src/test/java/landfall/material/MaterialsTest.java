@@ -116,4 +116,13 @@ class MaterialsTest {
                 Materials.find("material", id).orThrow().cutting().pressure().value();
         return pressure.atOneMm().nPerMm2() * Math.pow(thicknessMm, -pressure.exponent());
     }
+
+    @Test
+    void aNameThatHoldsWhatWasTypedComesFirst() {
+        assertThat(Materials.find("material", "4140").findings().get(0).mend())
+                .contains("4140 annealed")
+                .contains("4140 Q+T 300 HB");
+        assertThat(Materials.find("material", "grey iron").findings().get(0).mend())
+                .contains("grey iron");
+    }
 }

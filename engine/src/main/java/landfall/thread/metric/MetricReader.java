@@ -24,6 +24,7 @@ public final class MetricReader {
     private int length;
     private Engagement.Group group = Engagement.Group.N;
     private Hand hand = Hand.RIGHT;
+    private boolean handRead;
 
     private MetricReader(Cursor c) {
         this.c = c;
@@ -131,6 +132,17 @@ public final class MetricReader {
         return String.join(", ", sizes.stream().limit(4).map(MetricSize::label).toList());
     }
 
+    private void hand(Hand read, int place) {
+        if (handRead) {
+            throw c.refuse(
+                    place,
+                    "names the hand twice",
+                    "write LH once for a left-hand thread, nothing for a right-hand one");
+        }
+        handRead = true;
+        hand = read;
+    }
+
     private void tail() {
         while (true) {
             while ("- ,;()".indexOf(c.peek()) >= 0 && !c.atEnd()) {
@@ -139,12 +151,13 @@ public final class MetricReader {
             if (c.atEnd()) {
                 return;
             }
+            int place = c.at();
             if (c.takeWord("LH") || c.takeWord("LEFT")) {
-                hand = Hand.LEFT;
+                hand(Hand.LEFT, place);
                 c.separators();
                 c.takeWord("HAND");
             } else if (c.takeWord("RH")) {
-                hand = Hand.RIGHT;
+                hand(Hand.RIGHT, place);
             } else if (c.takeWord("S")) {
                 group = Engagement.Group.S;
             } else if (c.takeWord("N")) {

@@ -27,6 +27,7 @@ public final class UnifiedReader {
     private Optional<UnifiedClass> external = Optional.empty();
     private Optional<UnifiedClass> internal = Optional.empty();
     private Hand hand = Hand.RIGHT;
+    private boolean handRead;
     private long engagement;
     private int gaugingSystem;
 
@@ -118,6 +119,17 @@ public final class UnifiedReader {
         return series;
     }
 
+    private void hand(Hand read, int place) {
+        if (handRead) {
+            throw c.refuse(
+                    place,
+                    "names the hand twice",
+                    "write LH once for a left-hand thread, nothing for a right-hand one");
+        }
+        handRead = true;
+        hand = read;
+    }
+
     private void tail() {
         while (true) {
             while ("- ,;()".indexOf(c.peek()) >= 0 && !c.atEnd()) {
@@ -126,11 +138,12 @@ public final class UnifiedReader {
             if (c.atEnd()) {
                 return;
             }
+            int place = c.at();
             if (c.takeWord("LH") || c.takeWord("LEFT")) {
-                hand = Hand.LEFT;
+                hand(Hand.LEFT, place);
                 skipWord("HAND");
             } else if (c.takeWord("RH")) {
-                hand = Hand.RIGHT;
+                hand(Hand.RIGHT, place);
             } else if (c.takeWord("LE")) {
                 engagement();
             } else if (Numerals.begins(c)) {
