@@ -347,8 +347,7 @@ class GrindSetupTest {
                                 Angle.ofDeg(40),
                                 Bench.m10Plug(3, 40).cutting().chamfer()))
                         .sentence())
-                .isEqualTo(
-                        "flutes.core: \"9.000 mm (0.3543 in)\" must be under the basic minor diameter, 8.376 mm (0.3298 in)."
-                                + " To mend: measure the circle that the flute floors touch.");
+                .isEqualTo("flutes.core: \"9.100 mm (0.3583 in)\" must be under the basic pitch diameter, 9.026 mm"
+                        + " (0.3553 in). To mend: measure the core across the flute floors.");
     }
 }
