@@ -3,11 +3,11 @@ package landfall.app.command;
 
 import java.io.BufferedReader;
 import java.io.IOException;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import landfall.cards.answer.Document;
 import landfall.cards.answer.JsonAnswer;
+import landfall.cards.ask.Asked;
 import landfall.cards.ask.Given;
 import landfall.cards.ask.Question;
 import landfall.cards.card.Flat;
@@ -28,16 +28,19 @@ final class Batch {
     private final Question question;
     private final Given place;
     private final boolean working;
+    private final Map<String, String> names;
 
-    Batch(Question question, Given place, boolean working) {
+    /** The names are those that options were written under, by path. */
+    Batch(Question question, Given place, boolean working, Map<String, String> names) {
         this.question = question;
         this.place = place;
         this.working = working;
+        this.names = names;
     }
 
-    Exit run(Answer<Map<String, String>> options, boolean json, Terminal terminal) {
-        if (!(options instanceof Answer.Of<Map<String, String>> given)) {
-            return Refusals.say(options.findings(), json, terminal);
+    Exit run(Asked options, boolean json, Terminal terminal) {
+        if (!options.findings().isEmpty()) {
+            return Refusals.say(OptionName.asTyped(options.findings(), names), json, terminal);
         }
         Exit exit = Exit.DONE;
         try (BufferedReader lines = terminal.lines()) {
@@ -45,12 +48,12 @@ final class Batch {
                 if (line.isBlank() || isComment(line)) {
                     continue;
                 }
-                Answer<Document> answer = answer(line, given.value());
+                Answer<Document> answer = answer(line, options.typed());
                 terminal.out()
                         .println(
                                 answer instanceof Answer.Of<Document> document
                                         ? JsonAnswer.line(document.value(), working)
-                                        : JsonAnswer.refusalLine(answer.findings()));
+                                        : JsonAnswer.refusalLine(OptionName.asTyped(answer.findings(), names)));
                 exit = answer instanceof Answer.Of ? exit : Exit.REFUSED;
                 if (terminal.out().checkError()) {
                     return exit;
@@ -72,22 +75,22 @@ final class Batch {
     }
 
     private Answer<Document> answer(String line, Map<String, String> options) {
-        Map<String, String> typed = new LinkedHashMap<>();
+        Asked asked = new Asked();
         if (line.length() > LONGEST_LINE) {
             return Answer.refused(new Finding(
                     place.name(), line.substring(0, 40) + " ..", "is over 64 kB long", "write one question a line"));
         }
         if (place instanceof Given.Word word) {
-            typed.put(word.path(), line.strip());
+            asked.put(word.path(), line.strip());
         } else {
-            Answer<Map<String, String>> card = Flat.read(line);
-            if (card instanceof Answer.Of<Map<String, String>> of) {
-                typed.putAll(of.value());
-            } else {
+            Answer<Map<String, String>> card = Flat.read(line, question.form());
+            if (!(card instanceof Answer.Of<Map<String, String>> of)) {
                 return Answer.refused(card.findings());
             }
+            asked.putAll(of.value());
         }
-        typed.putAll(options);
-        return question.answer(typed);
+        asked.putAll(options);
+        asked.needCards(question);
+        return asked.answer(question);
     }
 }

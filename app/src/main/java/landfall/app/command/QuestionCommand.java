@@ -1,16 +1,15 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.app.command;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import landfall.cards.answer.Document;
 import landfall.cards.answer.JsonAnswer;
 import landfall.cards.answer.TextAnswer;
+import landfall.cards.ask.Asked;
 import landfall.cards.ask.Given;
 import landfall.cards.ask.Question;
-import landfall.cards.card.Flat;
 import landfall.cards.form.Field;
 import landfall.cards.form.Kinds;
 import landfall.cards.words.Words;
@@ -57,14 +56,15 @@ final class QuestionCommand implements Command {
             return Exit.DONE;
         }
         if (written.word(0).filter("-"::equals).isPresent()) {
-            return new Batch(question, places.get(0), written.has("working")).run(typed(written, 1), json, terminal);
+            return new Batch(question, places.get(0), written.has("working"), names(written))
+                    .run(asked(written, 1), json, terminal);
         }
-        Answer<Map<String, String>> typed = typed(written, 0);
-        Answer<Document> answer = typed.then(question::answer);
+        Asked asked = asked(written, 0);
+        Answer<Document> answer = asked.answer(question);
         if (!(answer instanceof Answer.Of<Document> document)) {
-            return Refusals.say(answer.findings(), json, terminal);
+            return Refusals.say(OptionName.asTyped(answer.findings(), names(written)), json, terminal);
         }
-        Answer<String> sheet = SheetOption.write(written, typed.orThrow());
+        Answer<String> sheet = SheetOption.write(written, asked.typed());
         if (!(sheet instanceof Answer.Of<String> said)) {
             return Refusals.say(sheet.findings(), json, terminal);
         }
@@ -115,30 +115,45 @@ final class QuestionCommand implements Command {
     }
 
     /** Words and files first, then the options, which override what a card says. */
-    private Answer<Map<String, String>> typed(Options.Written written, int from) {
-        Map<String, String> typed = new LinkedHashMap<>();
-        List<Finding> findings = new ArrayList<>();
+    private Asked asked(Options.Written written, int from) {
+        Asked asked = new Asked();
         for (int place = from; place < places.size(); place++) {
             Given given = places.get(place);
-            written.word(place).ifPresent(word -> findings.addAll(put(given, word, typed)));
-        }
-        if (from == 0
-                && !places.isEmpty()
-                && isNeeded(places.get(0))
-                && written.word(0).isEmpty()) {
-            findings.add(missing(places.get(0)));
+            written.word(place).ifPresent(word -> put(given, word, asked));
         }
         for (Given given : question.given()) {
             if (!option(given).isEmpty()) {
-                written.text(option(given)).ifPresent(name -> findings.addAll(put(given, name, typed)));
+                written.text(option(given)).ifPresent(name -> put(given, name, asked));
             }
         }
         for (Field<?> field : question.form().fields()) {
             if (!isWord(field)) {
-                written.text(OptionName.of(field, question.form())).ifPresent(text -> typed.put(field.path(), text));
+                written.text(OptionName.of(field, question.form())).ifPresent(text -> asked.put(field.path(), text));
             }
         }
-        return findings.isEmpty() ? Answer.of(typed) : Answer.refused(findings);
+        if (from == 0) {
+            missing(written, asked);
+        }
+        return asked;
+    }
+
+    private void missing(Options.Written written, Asked asked) {
+        if (!places.isEmpty() && isNeeded(places.get(0)) && written.word(0).isEmpty()) {
+            missing(places.get(0), asked);
+        }
+        asked.needCards(question);
+    }
+
+    /** What a field is called by the option that was written for it, where that is not its path. */
+    private Map<String, String> names(Options.Written written) {
+        Map<String, String> names = new HashMap<>();
+        for (Field<?> field : question.form().fields()) {
+            String name = OptionName.of(field, question.form());
+            if (!isWord(field) && written.text(name).isPresent()) {
+                names.put(field.path(), name);
+            }
+        }
+        return names;
     }
 
     /** A word can be left out when its field can: {@code why} alone lists the symptoms. */
@@ -147,28 +162,30 @@ final class QuestionCommand implements Command {
                 || question.form().field(word.path()).map(Field::required).orElse(true);
     }
 
-    private Finding missing(Given given) {
-        return new Finding(
-                given.name(),
-                "",
-                "is needed",
-                "write landfall " + noun() + " " + given.name() + ", see landfall help " + noun());
+    private void missing(Given given, Asked asked) {
+        String mend = "write landfall " + noun() + " " + given.name() + ", see landfall help " + noun();
+        if (given instanceof Given.Card card) {
+            asked.need(card, question.form(), mend);
+        } else if (given instanceof Given.TextFile file) {
+            asked.found(List.of(new Finding(file.path(), "", "is needed", mend)));
+        } else if (given instanceof Given.Word word) {
+            asked.found(List.of(new Finding(given.name(), "", "is needed", mend)));
+            asked.lost(word.path());
+        }
     }
 
-    private static List<Finding> put(Given given, String word, Map<String, String> typed) {
-        if (given instanceof Given.Word asked) {
-            typed.put(asked.path(), word);
-            return List.of();
+    private static void put(Given given, String word, Asked asked) {
+        if (given instanceof Given.Word said) {
+            asked.put(said.path(), word);
+        } else if (given instanceof Given.TextFile file) {
+            Answer<String> text = InputFile.text(file.path(), word);
+            text.map(content -> {
+                asked.put(file.path(), content);
+                return content;
+            });
+            asked.found(text.findings());
+        } else if (given instanceof Given.Card card) {
+            asked.card(card, word, InputFile.text(card.place(), word));
         }
-        Answer<String> text = InputFile.text(given.name(), word);
-        if (given instanceof Given.TextFile file) {
-            text.map(content -> typed.put(file.path(), content));
-            return text.findings();
-        }
-        Answer<Map<String, String>> card = text.then(Flat::read);
-        if (card instanceof Answer.Of<Map<String, String>> of) {
-            typed.putAll(of.value());
-        }
-        return card.findings();
     }
 }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import landfall.app.question.Questions;
 import landfall.app.shell.Typed;
 import landfall.cards.answer.Document;
@@ -25,23 +26,26 @@ final class ApiDoor {
     private ApiDoor() {}
 
     static void get(Context ctx) {
-        answer(ctx, Typed.of(ctx));
+        answer(ctx, question -> Typed.of(ctx));
     }
 
     static void post(Context ctx) {
         Answer<Map<String, String>> query = Typed.of(ctx);
         String body = ctx.body();
-        Answer<Map<String, String>> card = body.isBlank() ? Answer.of(Map.of()) : Flat.read(body);
         answer(
                 ctx,
-                query.then(given -> card.map(fields -> {
+                question -> query.then(given -> fields(body, question).map(fields -> {
                     Map<String, String> all = new LinkedHashMap<>(fields);
                     all.putAll(given);
                     return all;
                 })));
     }
 
-    private static void answer(Context ctx, Answer<Map<String, String>> typed) {
+    private static Answer<Map<String, String>> fields(String body, Question question) {
+        return body.isBlank() ? Answer.of(Map.of()) : Flat.read(body, question.form());
+    }
+
+    private static void answer(Context ctx, Function<Question, Answer<Map<String, String>>> typed) {
         String noun = ctx.pathParam("noun");
         Optional<Question> question = Questions.of(noun);
         if (question.isEmpty()) {
@@ -50,7 +54,7 @@ final class ApiDoor {
         }
         Answer<Document> answer;
         try {
-            answer = typed.then(question.get()::answer);
+            answer = typed.apply(question.get()).then(question.get()::answer);
         } catch (OutOfRange e) {
             answer = Answer.refused(e.finding());
         }

@@ -181,7 +181,7 @@ class CommandsTest {
         Run cast = Run.of(append(grind, "4140 annealed"));
         Run none = Run.of(append(grind, "nonsuch"));
         assertThat(cast.exit()).as(cast.out()).isEqualTo(Exit.DONE);
-        assertThat(JSON.readTree(none.out()).at("/refused/0/field").asText()).isEqualTo("cuts");
+        assertThat(JSON.readTree(none.out()).at("/refused/0/field").asText()).isEqualTo("material");
         assertThat(Run.of(append(grind, "4140 annealed", "--tap-material", "carbide"))
                         .exit())
                 .isEqualTo(Exit.REFUSED);
@@ -197,14 +197,58 @@ class CommandsTest {
         Path broken = Files.writeString(folder.resolve("broken.json"), "{\"thread\": ");
         Path latin = Files.write(folder.resolve("latin.json"), new byte[] {'{', '"', (byte) 0xE9});
         assertThat(Run.of("grind", "nowhere.json", "--fixture", FIXTURE).err())
-                .startsWith("CARD: \"nowhere.json\" is not there. To mend:");
+                .startsWith("card: \"nowhere.json\" is not there. To mend:");
         assertThat(Run.of("grind", folder.toString(), "--fixture", FIXTURE).err())
                 .contains("is a folder");
         assertThat(Run.of("grind", latin.toString(), "--fixture", FIXTURE).err())
                 .contains("is not text in UTF-8");
         Run run = Run.of("grind", broken.toString(), "--fixture", FIXTURE);
         assertThat(run.exit()).isEqualTo(Exit.REFUSED);
-        assertThat(run.err()).contains("is not JSON");
+        assertThat(run.err()).startsWith("card: \"" + broken + ", line 1").contains("is not JSON");
+        assertThat(Run.of("grind", TAP, "--fixture", broken.toString()).err())
+                .startsWith("fixture: \"" + broken + ", line 1")
+                .hasLineCount(1);
+    }
+
+    @Test
+    void aCardThatIsNotGivenIsWhatIsMissing() throws Exception {
+        assertThat(Run.of("grind", TAP).err())
+                .isEqualToIgnoringNewLines("fixture: \"\" is needed: the fixture card. "
+                        + "To mend: write --fixture FIXTURE, see landfall help grind.");
+        assertThat(Run.of("dial", "../examples/readings-m10.csv").err())
+                .isEqualToIgnoringNewLines(
+                        "card: \"\" is needed: the tap card. To mend: write --card CARD, see landfall help dial.");
+        JsonNode both =
+                JSON.readTree(Run.of("grind", "--wear", "furlong", "--json").out());
+        assertThat(both.get("refused").findValuesAsText("field")).containsExactly("card", "fixture", "wear");
+        assertThat(JSON.readTree(Run.with(json(TAP), "grind", "-").out())
+                        .at("/refused/0/field")
+                        .asText())
+                .isEqualTo("fixture");
+        assertThat(Run.with(json(TAP), "grind", "-", "--fixture", FIXTURE).exit())
+                .isEqualTo(Exit.DONE);
+    }
+
+    /** A card on one line. */
+    private static String json(String file) throws Exception {
+        return JSON.readTree(Path.of(file).toFile()).toString();
+    }
+
+    @Test
+    void swappedCardsAndFieldsOfTheOtherCardAreRefused(@TempDir Path folder) throws Exception {
+        JsonNode swapped = JSON.readTree(
+                Run.of("grind", FIXTURE, "--fixture", TAP, "--json").out());
+        assertThat(swapped.get("refused").findValuesAsText("field")).containsExactly("card", "fixture");
+        Path fixture = Files.writeString(
+                folder.resolve("fixture.json"), json(FIXTURE).replaceFirst("\\{", "{\"thread\":\"M6x1-6H\","));
+        Run mixed = Run.of("grind", TAP, "--fixture", fixture.toString());
+        assertThat(mixed.exit()).isEqualTo(Exit.REFUSED);
+        assertThat(mixed.err())
+                .isEqualToIgnoringNewLines("thread: \"M6x1-6H\" is not a field of the fixture card but of a tap card. "
+                        + "To mend: move it to the tap card, or leave it out.");
+        assertThat(Run.of("grind", TAP, "--fixture", FIXTURE, "--thread", "M8x1.25-6H", "--cam.lobes", "3")
+                        .exit())
+                .isEqualTo(Exit.DONE);
     }
 
     @Test

@@ -96,7 +96,7 @@ public final class CutAsk implements Question {
 
     @Override
     public List<Given> given() {
-        return List.of(new Given.Card("CARD"));
+        return List.of(new Given.Card("CARD", TapCard.FORM));
     }
 
     @Override

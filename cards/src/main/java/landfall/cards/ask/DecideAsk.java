@@ -51,7 +51,7 @@ public final class DecideAsk implements Question {
 
     @Override
     public List<Given> given() {
-        return List.of(new Given.Card("CARD"));
+        return List.of(new Given.Card("CARD", TapCard.FORM));
     }
 
     @Override

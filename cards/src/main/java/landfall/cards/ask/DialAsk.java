@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import landfall.cards.answer.Document;
+import landfall.cards.card.FixtureCard;
 import landfall.cards.card.FixtureFields;
 import landfall.cards.card.TapCard;
 import landfall.cards.form.Entries;
@@ -74,8 +75,8 @@ public final class DialAsk implements Question {
     public List<Given> given() {
         return List.of(
                 new Given.TextFile("READINGS.csv", "", READINGS.path()),
-                new Given.Card("CARD", "card"),
-                new Given.Card("FIXTURE", "fixture"),
+                new Given.Card("CARD", "card", TapCard.FORM),
+                new Given.Card("FIXTURE", "fixture", FixtureCard.FORM),
                 new Given.TextFile("READINGS.csv", "reference", REFERENCE.path()));
     }
 

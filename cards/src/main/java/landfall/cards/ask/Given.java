@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.cards.ask;
 
+import landfall.cards.form.Form;
+
 /** What a person writes after a noun on the command line, besides {@code --field text}. */
 public sealed interface Given {
     /** As the help calls it: {@code CALLOUT}. */
@@ -9,10 +11,19 @@ public sealed interface Given {
     /** A word that is the text of a field: {@code thread CALLOUT}. */
     record Word(String name, String path) implements Given {}
 
-    /** A file of JSON whose fields join the others: {@code grind CARD}; after an option when one is named. */
-    record Card(String name, String option) implements Given {
-        public Card(String name) {
-            this(name, "");
+    /**
+     * A file of JSON whose fields join the others: {@code grind CARD}; after an option when one is named.
+     *
+     * @param form of the card, which settles what the file may hold
+     */
+    record Card(String name, String option, Form form) implements Given {
+        public Card(String name, Form form) {
+            this(name, "", form);
+        }
+
+        /** What refusals call it. */
+        public String place() {
+            return option.isEmpty() ? "card" : option;
         }
     }
 

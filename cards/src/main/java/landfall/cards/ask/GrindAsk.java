@@ -53,7 +53,7 @@ public final class GrindAsk implements Question {
 
     @Override
     public List<Given> given() {
-        return List.of(new Given.Card("CARD"), new Given.Card("FIXTURE", "fixture"));
+        return List.of(new Given.Card("CARD", TapCard.FORM), new Given.Card("FIXTURE", "fixture", FixtureCard.FORM));
     }
 
     @Override

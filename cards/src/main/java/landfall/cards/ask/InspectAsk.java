@@ -76,7 +76,7 @@ public final class InspectAsk implements Question {
 
     @Override
     public List<Given> given() {
-        return List.of(new Given.Card("CARD"));
+        return List.of(new Given.Card("CARD", TapCard.FORM));
     }
 
     @Override

@@ -47,7 +47,7 @@ public final class LifeAsk implements Question {
 
     @Override
     public List<Given> given() {
-        return List.of(new Given.Card("CARD"));
+        return List.of(new Given.Card("CARD", TapCard.FORM));
     }
 
     @Override

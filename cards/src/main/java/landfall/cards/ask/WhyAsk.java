@@ -72,7 +72,7 @@ public final class WhyAsk implements Question {
 
     @Override
     public List<Given> given() {
-        return List.of(new Given.Word("SYMPTOM", "symptom"), new Given.Card("CARD", "card"));
+        return List.of(new Given.Word("SYMPTOM", "symptom"), new Given.Card("CARD", "card", TapCard.FORM));
     }
 
     @Override

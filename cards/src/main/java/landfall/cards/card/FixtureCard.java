@@ -31,7 +31,7 @@ public final class FixtureCard {
 
     /** The fields of a card file. */
     public static Answer<Map<String, String>> read(String json) {
-        return Flat.read(json);
+        return Flat.read(json, FORM);
     }
 
     /** The card as JSON, from the same fields. */

@@ -2,17 +2,22 @@
 package landfall.cards.card;
 
 import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.StringJoiner;
 import java.util.TreeMap;
+import landfall.cards.form.Field;
+import landfall.cards.form.Form;
 import landfall.fault.Answer;
 import landfall.fault.Finding;
 
@@ -27,55 +32,109 @@ public final class Flat {
     private static final JsonFactory JSON = JsonFactory.builder()
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .build();
+    private static final Form CARDS = TapFields.FORM.and(FixtureFields.FORM);
+    private static final String BEGIN = "write a JSON object: {\"thread\":\"M8x1.25-6H\", ..}";
 
-    private Flat() {}
+    /** Longest list that a refusal shows whole. */
+    private static final int LONGEST = 40;
 
-    /** The card's fields; broken JSON is refused with its line and column. */
+    private final Form form;
+    private final Map<String, String> fields = new LinkedHashMap<>();
+    private final List<Finding> findings = new ArrayList<>();
+
+    private Flat(Form form) {
+        this.form = form;
+    }
+
+    /**
+     * What a text of JSON told.
+     *
+     * @param whole whether it could be read to its end; else the only finding says where it breaks
+     */
+    record Told(Map<String, String> fields, List<Finding> findings, boolean whole) {}
+
+    /** The fields of a tap or a fixture card; broken JSON is refused with its line and column. */
     public static Answer<Map<String, String>> read(String json) {
+        return read(json, CARDS);
+    }
+
+    /** The fields of a form; a list or a group where the form has one value is refused. */
+    public static Answer<Map<String, String>> read(String json, Form form) {
+        Told told = told(json, form);
+        return told.findings().isEmpty() ? Answer.of(told.fields()) : Answer.refused(told.findings());
+    }
+
+    static Told told(String json, Form form) {
         try (JsonParser in = JSON.createParser(json)) {
             if (in.nextToken() != JsonToken.START_OBJECT) {
-                return refused(
-                        "the text does not begin with {", in, "write a JSON object: {\"thread\":\"M8x1.25-6H\", ..}");
+                return broken(where(in.currentTokenLocation()), "is not a card: the text does not begin with {", BEGIN);
             }
-            Map<String, String> flat = new LinkedHashMap<>();
-            object(in, "", flat);
-            if (in.nextToken() != null) {
-                return refused("something follows the closing }", in, "keep one card in a file");
-            }
-            return Answer.of(flat);
+            Flat flat = new Flat(form);
+            flat.object(in, "");
+            return in.nextToken() == null
+                    ? new Told(flat.fields, flat.findings, true)
+                    : broken(
+                            where(in.currentTokenLocation()),
+                            "is not a card: something follows the closing }",
+                            "keep one card in a file");
         } catch (JsonProcessingException e) {
-            String where = e.getLocation() == null
-                    ? ""
-                    : "line %d, column %d"
-                            .formatted(
-                                    e.getLocation().getLineNr(), e.getLocation().getColumnNr());
-            return Answer.refused(new Finding(
-                    "card", where, "is not JSON: " + firstLine(e.getOriginalMessage()), "mend the text at that place"));
+            String why = "is not JSON: " + firstLine(e.getOriginalMessage());
+            return broken(e.getLocation() == null ? "" : where(e.getLocation()), why, "mend the text at that place");
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    private static Answer<Map<String, String>> refused(String why, JsonParser in, String mend) {
-        String where = "line %d, column %d"
-                .formatted(
-                        in.currentTokenLocation().getLineNr(),
-                        in.currentTokenLocation().getColumnNr());
-        return Answer.refused(new Finding("card", where, "is not a card: " + why, mend));
+    private static Told broken(String where, String why, String mend) {
+        return new Told(Map.of(), List.of(new Finding("card", where, why, mend)), false);
     }
 
-    private static void object(JsonParser in, String prefix, Map<String, String> flat) throws IOException {
+    private static String where(JsonLocation place) {
+        return "line %d, column %d".formatted(place.getLineNr(), place.getColumnNr());
+    }
+
+    private void object(JsonParser in, String prefix) throws IOException {
         while (in.nextToken() != JsonToken.END_OBJECT) {
             String path = prefix + in.currentName();
             JsonToken value = in.nextToken();
-            if (value == JsonToken.START_OBJECT) {
-                object(in, path + ".", flat);
+            if (value == JsonToken.START_OBJECT && isOneValue(path)) {
+                in.skipChildren();
+                found(path, "{..}", "a group", "{ }");
+            } else if (value == JsonToken.START_OBJECT) {
+                object(in, path + ".");
             } else if (value == JsonToken.START_ARRAY) {
-                flat.put(path, array(in));
+                String text = array(in);
+                if (form.field(path).filter(field -> !isList(field)).isPresent()) {
+                    found(path, "[" + shortened(text) + "]", "a list", "[ ]");
+                } else {
+                    fields.put(path, text);
+                }
             } else if (value != JsonToken.VALUE_NULL) {
-                flat.put(path, in.getText());
+                fields.put(path, in.getText());
             }
         }
+    }
+
+    private void found(String path, String given, String what, String marks) {
+        Field<?> field = form.field(path).orElseThrow();
+        findings.add(new Finding(
+                path,
+                given,
+                "must be %s, not %s".formatted(field.kind().words(), what),
+                "write the value alone, without %s, such as %s".formatted(marks, field.example())));
+    }
+
+    /** Whether the form has a value at this path and nothing inside it. */
+    private boolean isOneValue(String path) {
+        return form.field(path).isPresent() && form.paths().stream().noneMatch(other -> other.startsWith(path + "."));
+    }
+
+    private static boolean isList(Field<?> field) {
+        return "array".equals(field.kind().schema().get("type"));
+    }
+
+    private static String shortened(String text) {
+        return text.length() <= LONGEST ? text : text.substring(0, LONGEST) + " ..";
     }
 
     private static String array(JsonParser in) throws IOException {

@@ -50,7 +50,7 @@ public final class ShopCard {
     private ShopCard() {}
 
     public static Answer<Map<String, String>> read(String json) {
-        return Flat.read(json);
+        return Flat.read(json, FORM);
     }
 
     /** The card, judged. */

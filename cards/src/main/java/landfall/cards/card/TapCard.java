@@ -48,7 +48,7 @@ public final class TapCard {
 
     /** The fields of a card file. */
     public static Answer<Map<String, String>> read(String json) {
-        return Flat.read(json);
+        return Flat.read(json, FORM);
     }
 
     /** The card as JSON, from the same fields. */

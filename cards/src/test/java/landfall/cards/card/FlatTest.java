@@ -58,6 +58,24 @@ class FlatTest {
     }
 
     @Test
+    void aListOrAGroupWhereOneValueBelongsIsRefused() {
+        assertThat(Flat.read("{\"threadLength\":[1],\"flutes\":{\"count\":[3]},\"backTaper\":{}}")
+                        .findings())
+                .extracting(Finding::sentence)
+                .containsExactly(
+                        "threadLength: \"[1]\" must be a length: 11.5 mm, 27/64, .4375, 6 thou, not a list. "
+                                + "To mend: write the value alone, without [ ], such as 22 mm.",
+                        "flutes.count: \"[3]\" must be a whole number from 1 to 16, not a list. "
+                                + "To mend: write the value alone, without [ ], such as 3.",
+                        "backTaper: \"{..}\" must be a number: 0.001, 1:1000, not a group. "
+                                + "To mend: write the value alone, without { }, such as 0.001.");
+        assertThat(Flat.read("{\"limit\":{\"pitchMin\":\"7.226 mm\"}}").orThrow())
+                .containsExactly(entry("limit.pitchMin", "7.226 mm"));
+        assertThat(ShopCard.read("{\"drills\":[\"number\",\"letter\"]}").orThrow())
+                .containsExactly(entry("drills", "number, letter"));
+    }
+
+    @Test
     void noTextBreaksTheReader() {
         Random random = new Random(3);
         String card = "{\"thread\":\"M8x1.25\",\"cam\":{\"table\":[{\"angle\":\"0 deg\",\"rise\":0}],\"lobes\":3}}";
