@@ -19,6 +19,7 @@ import landfall.app.shell.Place;
 import landfall.app.shell.Shell;
 import landfall.app.shell.Typed;
 import landfall.cards.ask.GrindAsk;
+import landfall.cards.card.CardFile;
 import landfall.cards.card.FixtureCard;
 import landfall.cards.card.Flat;
 import landfall.cards.card.TapCard;
@@ -128,10 +129,24 @@ public final class GrindPage {
                     new Finding("card", file.filename(), "is over 64 kB", "open a tap or a fixture card"));
         }
         try (InputStream in = file.content()) {
-            return Flat.read(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+            String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            CardFile read = CardFile.read(kind(text), "card", file.filename(), text);
+            return read.findings().isEmpty() ? Answer.of(read.fields()) : Answer.refused(read.findings());
         } catch (IOException e) {
             return Answer.refused(new Finding("card", file.filename(), "did not arrive whole", "open it again"));
         }
+    }
+
+    /** The card that most of the file's fields belong to. */
+    private static Form kind(String text) {
+        Map<String, String> fields =
+                Flat.read(text) instanceof Answer.Of<Map<String, String>> of ? of.value() : Map.of();
+        long ofFixture = fields.keySet().stream()
+                .filter(FixtureCard.FORM.paths()::contains)
+                .count();
+        long ofTap =
+                fields.keySet().stream().filter(TapCard.FORM.paths()::contains).count();
+        return ofFixture > ofTap ? FixtureCard.FORM : TapCard.FORM;
     }
 
     private void page(Context ctx, Map<String, String> typed, Reply reply) {

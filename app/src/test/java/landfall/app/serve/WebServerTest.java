@@ -15,6 +15,8 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import landfall.app.asked.AskedPage;
 import landfall.app.asked.AskedPages;
 import landfall.app.shell.Place;
@@ -176,6 +178,23 @@ class WebServerTest {
                 .header("Content-Type", "application/x-www-form-urlencoded")
                 .POST(HttpRequest.BodyPublishers.ofString("thread=M8")));
         assertThat(reply.statusCode()).isEqualTo(403);
+    }
+
+    @Test
+    void aCardFileThatHoldsAFieldOfTheOtherCardIsRefused() throws Exception {
+        String tap = Files.readString(Path.of("../examples/tap-m8.json"));
+        assertThat(open(tap).statusCode()).isEqualTo(303);
+        var reply = open(tap.replaceFirst("\\{", "{\"cam\":{\"lobes\":3},"));
+        assertThat(reply.statusCode()).isEqualTo(400);
+        assertThat(reply.body()).contains("is not a field of the tap card but of a fixture card");
+    }
+
+    private static HttpResponse<String> open(String card) throws Exception {
+        String body = "--part\r\nContent-Disposition: form-data; name=\"tap\"; filename=\"tap.json\"\r\n"
+                + "Content-Type: application/json\r\n\r\n" + card + "\r\n--part--\r\n";
+        return send(to("/grind/open")
+                .header("Content-Type", "multipart/form-data; boundary=part")
+                .POST(HttpRequest.BodyPublishers.ofString(body)));
     }
 
     @Test
