@@ -87,8 +87,8 @@ public record Gauging(
         } else {
             cautions.add(new Caution(
                     "noPlugLimits",
-                    "No GO and NOT GO limits: a taper thread is gauged by the turns its plug goes in, and where no class is"
-                            + " held there is nothing to gauge by. See the thread's own answer.",
+                    "No GO and NOT GO limits: a taper thread is gauged by the turns its plug goes in, and"
+                            + " where no class is held there is nothing to gauge by. See the thread's own answer.",
                     "thread"));
         }
         if (anvil != null) {

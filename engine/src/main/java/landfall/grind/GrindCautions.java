@@ -114,8 +114,9 @@ final class GrindCautions {
         if (tap.callOut().taper(Pen.NONE).isPresent()) {
             cautions.add(new Caution(
                     "wholeBodyCuts",
-                    "A taper (pipe) tap cuts with its whole body: grinding the chamfer alone often is no cure, and where the"
-                            + " end is cut back the depth stop moves by as much. The chamfer angle counts from the axis.",
+                    "A taper (pipe) tap cuts with its whole body: grinding the chamfer alone often is no cure,"
+                            + " and where the end is cut back the depth stop moves by as much. The chamfer angle counts"
+                            + " from the axis.",
                     "thread"));
         }
         if (tap.make().coating() != null) {
