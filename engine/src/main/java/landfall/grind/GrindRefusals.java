@@ -17,7 +17,7 @@ final class GrindRefusals {
         List<Finding> findings = new ArrayList<>();
         kind(tap, findings);
         wheel(tap, fixture, findings);
-        cam(tap, fixture, findings);
+        findings.addAll(cam(tap, fixture.cam().lobes(), fixture.cam().lobe()));
         return findings;
     }
 
@@ -53,13 +53,14 @@ final class GrindRefusals {
         }
     }
 
-    private static void cam(Tap tap, Fixture fixture, List<Finding> findings) {
+    /** What does not fit between a tap and a cam. */
+    static List<Finding> cam(Tap tap, int lobes, Lobe lobe) {
+        List<Finding> findings = new ArrayList<>();
         int flutes = tap.flutes().count();
-        Lobe lobe = fixture.cam().lobe();
-        if (fixture.cam().lobes() != flutes) {
+        if (lobes != flutes) {
             findings.add(new Finding(
                     "cam.lobes",
-                    Integer.toString(fixture.cam().lobes()),
+                    Integer.toString(lobes),
                     "must be the number of flutes, " + flutes,
                     "fit the cam with %d lobes, or check the flutes on the tap's card".formatted(flutes)));
         }
@@ -73,5 +74,6 @@ final class GrindRefusals {
                     "must reach the heel, at %.2f deg of land".formatted(land),
                     "fit a cam with a longer rise, start the rise later, or measure the land again"));
         }
+        return findings;
     }
 }

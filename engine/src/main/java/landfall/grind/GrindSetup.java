@@ -53,6 +53,14 @@ public record GrindSetup(
         }
     }
 
+    /**
+     * What does not fit between a tap and a cam, told even where the rest of the fixture cannot be: lobes for flutes, a
+     * rise that reaches the heel.
+     */
+    public static List<Finding> misfits(Tap tap, int lobes, Lobe lobe) {
+        return GrindRefusals.cam(tap, lobes, lobe);
+    }
+
     private static GrindSetup compute(Tap tap, Fixture fixture, GrindWish wish, Pen pen) {
         List<Caution> assumed = new ArrayList<>();
         ChamferShape shape = ChamferShape.of(tap, wish, assumed, pen);

@@ -91,6 +91,9 @@ public final class GrindAsk implements Question {
         Answer<Fixture> fixture = FixtureCard.fixture(entries);
         List<Finding> findings = new ArrayList<>(tap.findings());
         findings.addAll(fixture.findings());
+        if (tap instanceof Answer.Of<Tap> of && !fixture.findings().isEmpty()) {
+            findings.addAll(FixtureCard.misfits(of.value(), entries));
+        }
         if (!findings.isEmpty()) {
             return Answer.refused(findings);
         }

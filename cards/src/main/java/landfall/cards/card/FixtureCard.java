@@ -8,14 +8,18 @@ import landfall.cards.form.Entries;
 import landfall.cards.form.Field;
 import landfall.cards.form.Form;
 import landfall.fault.Answer;
+import landfall.fault.Finding;
+import landfall.fault.OutOfRange;
 import landfall.grind.Cam;
 import landfall.grind.CamCurve;
 import landfall.grind.Fixture;
+import landfall.grind.GrindSetup;
 import landfall.grind.Lobe;
 import landfall.grind.Wheel;
 import landfall.quantity.Angle;
 import landfall.quantity.Length;
 import landfall.quantity.Limits;
+import landfall.tap.Tap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -68,6 +72,19 @@ public final class FixtureCard {
                 Objects.requireNonNull(wheel),
                 entries.get(FixtureFields.RESOLUTION).orElse(null),
                 entries.get(FixtureFields.SWIVEL_STEP).orElse(null)));
+    }
+
+    /** What does not fit between a tap and the cam, told even where another part of the fixture is refused. */
+    public static List<Finding> misfits(Tap tap, Entries entries) {
+        try {
+            Lobe lobe = new Lobe(
+                    entries.get(FixtureFields.RISE_START).orElse(Angle.ZERO),
+                    entries.need(FixtureFields.RISE_ANGLE),
+                    entries.need(FixtureFields.RETURN_ANGLE));
+            return GrindSetup.misfits(tap, entries.need(FixtureFields.LOBES), lobe);
+        } catch (OutOfRange alreadyFound) {
+            return List.of();
+        }
     }
 
     private static @Nullable CamCurve curve(Entries entries, Judging judging) {

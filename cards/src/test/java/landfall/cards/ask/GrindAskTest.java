@@ -268,4 +268,13 @@ class GrindAskTest {
         }
         assertThat(answered).isGreaterThan(20);
     }
+
+    @Test
+    void overSpeedDoesNotHideTheLobesOrTheRise() {
+        Map<String, String> typed = new LinkedHashMap<>(Cards.typed("tap-m8.json", "fixture-three-lobes.json"));
+        typed.putAll(Map.of("cam.lobes", "4", "cam.riseAngle", "20 deg", "wheel.spindle", "9000 rev/min"));
+        assertThat(new GrindAsk().answer(typed).findings())
+                .extracting(Finding::field)
+                .containsExactly("wheel.spindle", "cam.lobes", "cam.riseAngle");
+    }
 }
