@@ -223,7 +223,12 @@ class GrindAskTest {
                 .containsExactly(
                         "wheel.spindle: \"9000 rev/min\" must be at most the 4000 rev/min marked on the wheel. "
                                 + "To mend: set a slower spindle speed or mount a wheel marked for this one; "
-                                + "a wheel over its mark can burst.");
+                                + "a wheel over its mark can burst.",
+                        "cam.lobes: \"3\" must be the number of flutes, 4. To mend: fit the cam with 4 lobes, or check the"
+                                + " flutes on the tap's card.",
+                        "cam.riseAngle: \"60.00 deg from a start at 0.00 deg\" must reach the heel, at 70.00 deg of land."
+                                + " To mend: fit a cam with a longer rise, start the rise later, or measure the land"
+                                + " again.");
         assertThat(refused(M8, THREE, "flutes.count", "4"))
                 .containsExactly("cam.lobes: \"3\" must be the number of flutes, 4. "
                         + "To mend: fit the cam with 4 lobes, or check the flutes on the tap's card.");
