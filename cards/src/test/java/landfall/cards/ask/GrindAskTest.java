@@ -209,6 +209,10 @@ class GrindAskTest {
                                 + "To mend: write fresh, due, spent, or the width of the wear land: 0.2 mm.",
                         "wheel.speed: \"30 m/s\" is not a field of grind. "
                                 + "To mend: write wheel.spindle, the nearest, or leave it out.");
+    }
+
+    @Test
+    void whatDoesNotFitIsFoundBesideAWheelThatTurnsTooFast() {
         assertThat(refused(
                         M8,
                         THREE,
