@@ -82,7 +82,13 @@ public record Decision(Choice chosen, List<Choice> all, List<Caution> cautions) 
     }
 
     private static Choice scrap() {
-        return new Choice(Way.SCRAP, null, null, null, null, "no other way leaves what the tap must keep");
+        return new Choice(
+                Way.SCRAP,
+                null,
+                null,
+                null,
+                null,
+                "right only where no other way mends the tap and leaves what it must keep");
     }
 
     /** Scrap costs all; an unknown cost ranks in the order of the ways, behind what is known to be cheap. */

@@ -5,10 +5,12 @@ import java.util.List;
 import landfall.app.shell.Place;
 import landfall.app.shell.Shell;
 import landfall.cards.ask.CutAsk;
+import landfall.cards.ask.DecideAsk;
 import landfall.cards.ask.DialAsk;
 import landfall.cards.ask.GaugeAsk;
 import landfall.cards.ask.HoleAsk;
 import landfall.cards.ask.IdentifyAsk;
+import landfall.cards.ask.InspectAsk;
 import landfall.cards.ask.LifeAsk;
 import landfall.cards.ask.TapAsk;
 import landfall.cards.ask.WhyAsk;
@@ -32,6 +34,30 @@ public final class AskedPages {
             "fluid");
     private static final List<String> LIFE = List.of(
             "thread", "flutes.count", "land.width", "chamfer.angle", "chamfer.pointDiameter", "threadLength", "wear");
+
+    private static final List<String> DECIDE = List.of(
+            "thread",
+            "flutes.count",
+            "land.width",
+            "chamfer.angle",
+            "chamfer.pointDiameter",
+            "threadLength",
+            "wear",
+            "chip",
+            "flank",
+            "torn",
+            "nose");
+    private static final List<String> INSPECT = List.of(
+            "thread",
+            "flutes.count",
+            "land.width",
+            "chamfer.angle",
+            "chamfer.pointDiameter",
+            "ground-back",
+            "chamfer-lengths",
+            "falls",
+            "run-out",
+            "pitch-diameter");
 
     private AskedPages() {}
 
@@ -63,6 +89,8 @@ public final class AskedPages {
                         Place.GRIND.path() + "/dial",
                         List.of("readings", "place", "thread", "flutes.count")),
                 new AskedPage(shell, new LifeAsk(), Place.GRIND, Place.GRIND.path() + "/life", LIFE),
+                new AskedPage(shell, new DecideAsk(), Place.GRIND, Place.GRIND.path() + "/decide", DECIDE),
+                new AskedPage(shell, new InspectAsk(), Place.GRIND, Place.GRIND.path() + "/inspect", INSPECT),
                 new AskedPage(
                         shell,
                         new GaugeAsk(),

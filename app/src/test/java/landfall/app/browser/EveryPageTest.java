@@ -47,13 +47,10 @@ class EveryPageTest {
         pages.put("tap", "/tap?thread=M8x1.25-6H&depth=16+mm&blind=yes");
         pages.put("why", "/why?symptom=torn-flank&callout=M8x1.25-6H");
         pages.put("identify", "/identify?major=.2545&tpi=20");
-        pages.put(
-                "life",
-                Examples.all()
-                        .get(1)
-                        .address()
-                        .replace("/grind?", "/grind/life?")
-                        .replaceAll("&?(cam|wheel|dial|swivel|name)[^&]*", ""));
+        String tap = Examples.all().get(1).address().replaceAll("&?(cam|wheel|dial|swivel|name)[^&]*", "");
+        for (String question : List.of("life", "decide", "inspect")) {
+            pages.put(question, tap.replace("/grind?", "/grind/" + question + "?"));
+        }
         pages.put("dial-empty", "/grind/dial");
         pages.put("gauge-empty", "/gauge");
         pages.put("gauge", "/gauge?thread=1%2F4-20+UNC-2A&wire=.0289&over=.2625");
