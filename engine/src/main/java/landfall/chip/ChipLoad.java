@@ -94,7 +94,7 @@ public record ChipLoad(Groove groove, Steps steps, List<Slice> slices, Area tota
             Polygon cut = tooth == teeth ? left : left.beside(slope, line, true);
             double area = pen.write(areaOf(tooth), cut.area());
             double radius = pen.write(radiusOf(tooth), cut.centroidRadius());
-            slices.add(new Slice(tooth, Area.ofMm2(area), Length.ofMm(radius)));
+            slices.add(new Slice(tooth, Area.ofMm2(area), Length.ofMm(radius), cut.outline()));
             left = left.beside(slope, line, false);
         }
         return slices;

@@ -1,6 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.chip;
 
+import java.util.ArrayList;
+import java.util.List;
+import landfall.chip.Slice.Corner;
+import landfall.quantity.Length;
+
 /** A convex polygon in the axial plane, corners in order, all in mm. Kernel: clips by half-planes, exactly. */
 final class Polygon {
     private final double[] z;
@@ -38,6 +43,14 @@ final class Polygon {
             }
         }
         return new Polygon(newZ, newR, count);
+    }
+
+    List<Corner> outline() {
+        List<Corner> outline = new ArrayList<>();
+        for (int i = 0; i < corners; i++) {
+            outline.add(new Corner(Length.ofMm(z[i]), Length.ofMm(r[i])));
+        }
+        return outline;
     }
 
     /** Enclosed area by the shoelace rule, positive whatever the sense of the corners. */

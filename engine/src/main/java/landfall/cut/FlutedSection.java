@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * <p>In mm and radians about the axis. The cutting edge lies on the x axis on the basic major diameter; the tap turns
  * counterclockwise to cut, so that the flute lies at positive angles and the edge's own land at negative ones.
  */
-final class FlutedSection {
+public final class FlutedSection {
     private final double R;
     private final double clip;
     private final double coreRadius;
@@ -39,7 +39,8 @@ final class FlutedSection {
         }
     }
 
-    static Outline outline(Tap tap) {
+    /** The outline of a tap's section; refused when its flutes are not known or do not close. */
+    public static Outline outline(Tap tap) {
         FlutedSection section = new FlutedSection(tap);
         Angle rake = tap.flutes().form().rake();
         return rake == null

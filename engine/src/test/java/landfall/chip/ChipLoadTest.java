@@ -60,6 +60,17 @@ class ChipLoadTest {
         assertThat(groove.holeWidth().mm()).isCloseTo(0.1875 + 1.5 * Math.tan(Math.PI / 6), within(1e-12));
     }
 
+    private static double enclosed(Slice slice) {
+        double twice = 0;
+        for (int i = 0; i < slice.outline().size(); i++) {
+            Slice.Corner a = slice.outline().get(i);
+            Slice.Corner b = slice.outline().get((i + 1) % slice.outline().size());
+            twice += a.along().mm() * b.radius().mm()
+                    - b.along().mm() * a.radius().mm();
+        }
+        return Math.abs(twice) / 2;
+    }
+
     @Test
     void slicesAddUpToTheGrooveAndItsMomentWhateverTheTap() {
         Random random = new Random(5);
@@ -74,6 +85,7 @@ class ChipLoadTest {
             double moment = 0;
             for (Slice slice : load.slices()) {
                 assertThat(slice.area().mm2()).isPositive();
+                assertThat(enclosed(slice)).isCloseTo(slice.area().mm2(), within(1e-12));
                 area += slice.area().mm2();
                 moment += slice.area().mm2() * slice.radius().mm();
             }
