@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param swivel its error; only from readings along the chamfer
  * @param corrections in the order to make them
  * @param targets what this dial should read afterwards; empty where nothing is wanted
+ * @param course the fit drawn out beside the readings
  * @param cautions what these readings cannot tell, and which would
  */
 public record DialFindings(
@@ -28,6 +29,7 @@ public record DialFindings(
         @Nullable Swivel swivel,
         List<Correction> corrections,
         List<Target> targets,
+        FitCourse course,
         List<Caution> cautions) {
 
     public DialFindings {

@@ -41,9 +41,10 @@ public final class Dialling {
                 place == Place.CHAMFER_STILL ? ReliefJudge.of(fits.main().slope(), ask.tap(), ask.beside(), pen) : null;
         AlongChamfer along = ask.beside().along();
         Swivel swivel = along == null ? null : Swivel.of(along);
-        DialFindings bare =
-                new DialFindings(place, fits, against, lands, relief, swivel, List.of(), List.of(), List.of());
         Double wanted = Aims.slope(place, ask.tap(), ask.beside().aim());
+        FitCourse course = FitCourse.of(ask, found, wanted);
+        DialFindings bare =
+                new DialFindings(place, fits, against, lands, relief, swivel, List.of(), List.of(), course, List.of());
         return new DialFindings(
                 place,
                 fits,
@@ -55,6 +56,7 @@ public final class Dialling {
                 wanted == null
                         ? List.of()
                         : Aims.targets(wanted, ask.cam(), ask.tap().land()),
+                course,
                 Doubts.of(ask, bare, found.model));
     }
 
