@@ -82,9 +82,14 @@ public final class DialAsk implements Question {
 
     @Override
     public Answer<Document> answer(Map<String, String> typed) {
-        Answer<Document> answer = FORM.judge(typed, GrindAsk.bare(typed))
-                .then(entries -> TapCard.tap(entries).then(tap -> answer(entries, tap, typed)));
-        return answer instanceof Answer.Refused<Document> refused
+        return dialled(typed).map(DialAsk::document);
+    }
+
+    /** The engine's findings, for pictures and for paper. */
+    public Answer<Dialled> dialled(Map<String, String> typed) {
+        Answer<Dialled> answer = FORM.judge(typed, GrindAsk.bare(typed))
+                .then(entries -> TapCard.tap(entries).then(tap -> dialled(entries, tap, typed)));
+        return answer instanceof Answer.Refused<Dialled> refused
                 ? Answer.refused(
                         refused.findings().stream().map(DialAsk::byCode).toList())
                 : answer;
@@ -104,12 +109,12 @@ public final class DialAsk implements Question {
         return new Finding(finding.field(), given, why, finding.mend());
     }
 
-    private static Answer<Document> answer(Entries entries, Tap tap, Map<String, String> typed) {
+    private static Answer<Dialled> dialled(Entries entries, Tap tap, Map<String, String> typed) {
         Answer<Optional<GrindSetup>> setup = setup(typed);
-        return setup.then(found -> ask(entries, tap, found.orElse(null)).then(ask -> document(ask, entries, tap)));
+        return setup.then(found -> ask(entries, tap, found.orElse(null)).then(ask -> dialled(ask, entries, tap)));
     }
 
-    private static Answer<Document> document(landfall.dialling.DialAsk ask, Entries entries, Tap tap) {
+    private static Answer<Dialled> dialled(landfall.dialling.DialAsk ask, Entries entries, Tap tap) {
         UnitSystem system = tap.thread().family().system();
         UnitSystem units = entries.get(ThreadAsk.UNITS).orElse(system);
         try {
@@ -118,10 +123,15 @@ public final class DialAsk implements Question {
             if (!entries.has(RESOLUTION) && !entries.has(FixtureFields.RESOLUTION)) {
                 cautions.add(0, assumed(system));
             }
-            return Answer.of(DialDocument.of(worked, cautions, tap.callOut().normal(), units));
+            return Answer.of(new Dialled(tap, ask, worked, cautions, units));
         } catch (OutOfRange e) {
             return Answer.refused(e.finding());
         }
+    }
+
+    private static Document document(Dialled dialled) {
+        String callOut = dialled.tap().callOut().normal();
+        return DialDocument.of(dialled.found(), dialled.cautions(), callOut, dialled.units());
     }
 
     private static Caution assumed(UnitSystem system) {
