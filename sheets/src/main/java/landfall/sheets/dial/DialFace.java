@@ -2,6 +2,7 @@
 package landfall.sheets.dial;
 
 import java.util.List;
+import java.util.Objects;
 import landfall.quantity.Length;
 import landfall.sheets.draw.Dimensions;
 import landfall.sheets.draw.Drawing;
@@ -35,41 +36,75 @@ public final class DialFace {
         this.figures = new Figures(kind.units());
     }
 
+    /** Paper of a face that shows what was read: one line more under it. */
+    public static final Spot SIZE_READ = Spot.at(45, 57);
+
     /** The face for one target; the id must be unique in its page. */
     public Drawing draw(Needle target, String id, Ink ink) {
-        String reading = figures.signed(target.wanted()) + " " + figures.unit();
-        Drawing drawing = new Drawing(id, title(target), description(target, reading), SIZE, ink);
+        Length read = target.read();
+        Length wanted = target.wanted();
+        Drawing drawing = new Drawing(id, title(target), description(target), read == null ? SIZE : SIZE_READ, ink);
         String angle = Figures.plain(target.land().deg(), 1) + "\u00b0";
         drawing.text(
                 Spot.at(CENTRE.x(), 3.3),
                 target.where() + ", " + angle,
                 Lettering.NOTE.bold().middle());
         face(drawing);
-        counter(drawing, target.wanted());
-        Length read = target.read();
+        counter(drawing, shown(target));
         if (read != null) {
-            arc(drawing, kind.needleDeg(read), kind.needleDeg(target.wanted()));
+            if (wanted != null) {
+                arc(drawing, kind.needleDeg(read), kind.needleDeg(wanted));
+            }
             needle(drawing, kind.needleDeg(read), false);
         }
-        needle(drawing, kind.needleDeg(target.wanted()), true);
-        drawing.text(Spot.at(CENTRE.x(), 47.8), reading, Lettering.FIGURE.sized(4));
-        String below = target.mend().isEmpty() ? kind.turnsAndDivisions(target.wanted()) : target.mend();
-        drawing.text(Spot.at(CENTRE.x(), 52), below, Lettering.NOTE.sized(3.1).middle());
+        if (wanted != null) {
+            needle(drawing, kind.needleDeg(wanted), true);
+        }
+        below(drawing, target);
         return drawing;
+    }
+
+    private static Length shown(Needle target) {
+        Length wanted = target.wanted();
+        return wanted != null ? wanted : Objects.requireNonNull(target.read());
+    }
+
+    private void below(Drawing drawing, Needle target) {
+        Length shown = shown(target);
+        drawing.text(Spot.at(CENTRE.x(), 47.8), signed(shown), Lettering.FIGURE.sized(4));
+        Lettering note = Lettering.NOTE.sized(3.1).middle();
+        Length read = target.read();
+        if (read != null && target.wanted() != null) {
+            drawing.text(Spot.at(CENTRE.x(), 52), "read " + figures.signed(read), note);
+        } else if (read != null) {
+            drawing.text(Spot.at(CENTRE.x(), 52), "read", note);
+        }
+        String last = target.mend().isEmpty() ? kind.turnsAndDivisions(shown) : target.mend();
+        drawing.text(Spot.at(CENTRE.x(), read == null ? 52 : 56.2), last, note);
+    }
+
+    private String signed(Length length) {
+        return figures.signed(length) + " " + figures.unit();
     }
 
     private static String title(Needle target) {
         return "Dial at the " + target.where();
     }
 
-    private String description(Needle target, String reading) {
-        String wanted = "Needle should stand at %s: %s; forward is clockwise."
-                .formatted(reading, kind.turnsAndDivisions(target.wanted()));
-        Length read = target.read();
-        if (read == null) {
-            return wanted;
+    private String description(Needle target) {
+        StringBuilder words = new StringBuilder();
+        Length wanted = target.wanted();
+        if (wanted != null) {
+            words.append("Needle should stand at %s: %s; forward is clockwise."
+                    .formatted(signed(wanted), kind.turnsAndDivisions(wanted)));
         }
-        return wanted + " It was read at %s %s. %s.".formatted(figures.signed(read), figures.unit(), target.mend());
+        Length read = target.read();
+        if (read != null) {
+            words.append(words.length() == 0 ? "It was read at " : " It was read at ")
+                    .append(signed(read))
+                    .append('.');
+        }
+        return target.mend().isEmpty() ? words.toString() : words + " " + target.mend() + ".";
     }
 
     private void face(Drawing drawing) {
