@@ -44,7 +44,7 @@ import org.jspecify.annotations.Nullable;
 public final class DialAsk implements Question {
     private static final Kind<List<Row>> TABLE = new Kind<>(
             "a table: land,angle_deg,reading_mm",
-            (text, bare) -> ReadingsCsv.read(text),
+            ReadingsCsv::read,
             Kinds.ordered("type", "string", "description", "a table: land,angle_deg,reading_mm"));
     private static final Kind<Place> PLACE_KIND = new Kind<>(
             "one of end, shank, flank, crest, chamfer-still, chamfer-working",

@@ -17,18 +17,25 @@ import landfall.fault.Finding;
 import landfall.grind.Place;
 import landfall.quantity.Angle;
 import landfall.quantity.Length;
+import landfall.quantity.UnitSystem;
 
 /**
  * Dial readings as a table: {@code land,angle_deg,reading_mm} or {@code reading_in}, and {@code place} when the dial
  * moved.
  *
- * <p>The first line that is neither blank nor begins with {@code #} names the columns, in any order. Columns are parted
- * by commas, or by semicolons or tabs where commas are decimal signs. A reading's unit is its column's, leading point
- * or not.
+ * <p>The first line that is neither blank nor begins with {@code #} names the columns, in any order. Where it holds a
+ * reading instead, as when somebody types them in, the columns are land, angle, reading and place, and the reading's
+ * unit is the one that bare figures have. Columns are parted by commas, by semicolons or tabs where commas are decimal
+ * signs, or by blanks. A reading's unit is its column's, leading point or not.
  */
 public final class ReadingsCsv {
     private static final List<String> COLUMNS =
             List.of("land", "angle_deg", "reading_mm", "reading_in", "place", "note");
+    /** The columns of readings that somebody types without naming any. */
+    private static final List<String> TYPED_METRIC = List.of("land", "angle_deg", "reading_mm", "place");
+
+    private static final List<String> TYPED_INCH = List.of("land", "angle_deg", "reading_in", "place");
+
     private static final int MOST = 10_000;
 
     private final List<Finding> findings = new ArrayList<>();
@@ -40,8 +47,17 @@ public final class ReadingsCsv {
         this.parting = parting;
     }
 
-    /** The readings in the order written; every bad cell is found at once. */
+    /** The readings in the order written, with their columns named. */
     public static Answer<List<Row>> read(String text) {
+        return read(text, UnitSystem.METRIC);
+    }
+
+    /**
+     * The readings in the order written; every bad cell is found at once.
+     *
+     * @param bare the unit of readings without named columns
+     */
+    public static Answer<List<Row>> read(String text, UnitSystem bare) {
         List<String> lines = text.strip().replaceFirst("^\\ufeff", "").lines().toList();
         int head = 0;
         while (head < lines.size() && isEmpty(lines.get(head))) {
@@ -55,9 +71,10 @@ public final class ReadingsCsv {
                     lines.size() + " lines", "is more than " + MOST + " lines", "give one set of readings a file");
         }
         String first = lines.get(head);
-        ReadingsCsv csv = new ReadingsCsv(first.contains(";") ? ";" : first.contains("\t") ? "\t" : ",");
-        csv.head(first);
-        for (int i = head + 1; i < lines.size() && !csv.columns.isEmpty(); i++) {
+        ReadingsCsv csv = new ReadingsCsv(parting(first));
+        boolean named = !first.strip().matches("[-+.\\d].*");
+        csv.head(named ? csv.cells(first) : bare == UnitSystem.INCH ? TYPED_INCH : TYPED_METRIC);
+        for (int i = named ? head + 1 : head; i < lines.size() && !csv.columns.isEmpty(); i++) {
             if (!isEmpty(lines.get(i))) {
                 csv.row(i + 1, csv.cells(lines.get(i)));
             }
@@ -66,6 +83,15 @@ public final class ReadingsCsv {
             return refused("", "has columns and no readings", "write a line for each reading");
         }
         return csv.findings.isEmpty() ? Answer.of(List.copyOf(csv.rows)) : Answer.refused(csv.findings);
+    }
+
+    private static String parting(String line) {
+        for (String parting : List.of(";", "\t", ",")) {
+            if (line.contains(parting)) {
+                return parting;
+            }
+        }
+        return " ";
     }
 
     private static boolean isEmpty(String line) {
@@ -77,14 +103,15 @@ public final class ReadingsCsv {
     }
 
     private List<String> cells(String line) {
-        return Arrays.stream(line.split(parting, -1))
+        String[] cells = parting.equals(" ") ? line.strip().split("\\s+") : line.split(parting, -1);
+        return Arrays.stream(cells)
                 .map(cell -> cell.strip().replaceAll("^\"|\"$", "").strip())
                 .toList();
     }
 
-    private void head(String line) {
+    private void head(List<String> names) {
         Map<String, Integer> found = new HashMap<>();
-        List<String> names = cells(line);
+        String line = String.join(parting, names);
         for (int i = 0; i < names.size(); i++) {
             String name = names.get(i).toLowerCase(Locale.ROOT);
             if (!COLUMNS.contains(name)) {

@@ -10,6 +10,7 @@ import landfall.fault.Finding;
 import landfall.grind.Place;
 import landfall.quantity.Angle;
 import landfall.quantity.Length;
+import landfall.quantity.UnitSystem;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -47,6 +48,18 @@ class ReadingsCsvTest {
         assertThat(ReadingsCsv.read("\ufeffland;angle_deg;reading_mm\n1;2,5;-0,04\n")
                         .orThrow())
                 .containsExactly(new Row(2, 1, Angle.ofDeg(2.5), Length.ofMm(-0.04), Optional.empty()));
+    }
+
+    /** As somebody types them from the bench: no names, blanks between, the tap's own unit. */
+    @Test
+    void readingsTypedWithoutNamesAreLandAngleReading() {
+        assertThat(ReadingsCsv.read("1 0 0\n\n1 20  -.17 chamfer-still\n", UnitSystem.METRIC)
+                        .orThrow())
+                .containsExactly(
+                        new Row(1, 1, Angle.ZERO, Length.ZERO, Optional.empty()),
+                        new Row(3, 1, Angle.ofDeg(20), Length.ofMm(-0.17), Optional.of(Place.CHAMFER_STILL)));
+        assertThat(ReadingsCsv.read("2, 5, -.004", UnitSystem.INCH).orThrow())
+                .containsExactly(new Row(1, 2, Angle.ofDeg(5), Length.ofInch(-0.004), Optional.empty()));
     }
 
     @Test
