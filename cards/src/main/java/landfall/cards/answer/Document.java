@@ -23,6 +23,13 @@ public record Document(
         cautions = List.copyOf(cautions);
     }
 
+    /** The same answer with these cautions before its own. */
+    public Document cautionedFirst(List<Caution> first) {
+        List<Caution> all = new ArrayList<>(first);
+        all.addAll(cautions);
+        return new Document(noun, subject, units, items, working, all);
+    }
+
     /** The same answer for a reader of another system of units. */
     public Document in(UnitSystem other) {
         return new Document(noun, subject, other, items, working, cautions);

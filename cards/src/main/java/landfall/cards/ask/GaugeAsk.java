@@ -54,7 +54,7 @@ public final class GaugeAsk implements Question {
 
     @Override
     public Answer<Document> answer(Map<String, String> typed) {
-        return FORM.judge(typed, GrindAsk.bare(typed)).then(GaugeAsk::document);
+        return TakenForGranted.told(FORM.judge(typed, GrindAsk.bare(typed)).then(GaugeAsk::document), typed);
     }
 
     private static Answer<Document> document(Entries entries) {

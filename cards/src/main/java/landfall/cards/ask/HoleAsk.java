@@ -77,7 +77,7 @@ public final class HoleAsk implements Question {
 
     @Override
     public Answer<Document> answer(Map<String, String> typed) {
-        return judge(typed)
+        Answer<Document> document = judge(typed)
                 .then(entries -> choice(entries)
                         .map(worked -> HoleDocument.of(
                                 worked,
@@ -86,6 +86,7 @@ public final class HoleAsk implements Question {
                                                 .thread()
                                                 .family()
                                                 .system()))));
+        return TakenForGranted.told(document, typed);
     }
 
     /** The engine's choice with its working, for paper. */

@@ -53,7 +53,7 @@ public final class TapAsk implements Question {
 
     @Override
     public Answer<Document> answer(Map<String, String> typed) {
-        return judge(typed)
+        Answer<Document> document = judge(typed)
                 .then(entries -> advice(entries)
                         .map(worked -> TapDocument.of(
                                 worked,
@@ -62,6 +62,7 @@ public final class TapAsk implements Question {
                                                 .thread()
                                                 .family()
                                                 .system()))));
+        return TakenForGranted.told(document, typed);
     }
 
     /** The engine's advice with its working, for paper. */

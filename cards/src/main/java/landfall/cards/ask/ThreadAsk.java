@@ -53,7 +53,7 @@ public final class ThreadAsk implements Question {
 
     @Override
     public Answer<Document> answer(Map<String, String> typed) {
-        return FORM.judge(typed, UnitSystem.METRIC).map(ThreadAsk::document);
+        return TakenForGranted.told(FORM.judge(typed, UnitSystem.METRIC).map(ThreadAsk::document), typed);
     }
 
     /** The engine's record with its working. */

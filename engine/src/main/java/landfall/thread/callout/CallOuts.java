@@ -3,6 +3,7 @@ package landfall.thread.callout;
 
 import java.util.Optional;
 import landfall.fault.Answer;
+import landfall.fault.Caution;
 import landfall.fault.OutOfRange;
 import landfall.thread.CallOut;
 import landfall.thread.insert.InsertReader;
@@ -20,25 +21,63 @@ import landfall.thread.whitworth.WhitworthReader;
 /** Reads a call-out of any family, as people type it. */
 public final class CallOuts {
     private static final int LONGEST = 200;
-    private static final String BSP_MEND =
-            "write G for the parallel thread (BSPP), R, Rc or Rp for the sealing one (BSPT)";
 
     private CallOuts() {}
 
     /** The call-out, or the refusal with its place and mend. */
     public static Answer<CallOut> read(String text) {
-        Cursor c = new Cursor(text);
+        return hear(text).map(Heard::callOut);
+    }
+
+    /** The call-out with what was taken for granted in reading it, or the refusal with its place and mend. */
+    public static Answer<Heard> hear(String text) {
         try {
+            Cursor c = new Cursor(text);
             c.blanks();
             if (c.atEnd() || text.length() > LONGEST) {
                 throw c.refuse(0, c.atEnd() ? "is empty" : "is longer than any call-out", "");
             }
-            return Answer.of(read(c));
+            return hear(text, c);
         } catch (Misread misread) {
             return Answer.refused(Nearest.mend(text, misread).finding());
         } catch (OutOfRange impossible) {
             return Answer.refused(impossible.finding());
         }
+    }
+
+    /** As it stands; where that cannot be read, without what a drawing writes around a thread. */
+    private static Answer<Heard> hear(String text, Cursor c) {
+        Misread failed;
+        try {
+            return Answer.of(new Heard(read(c), c.assumed()));
+        } catch (Misread plain) {
+            failed = plain;
+        }
+        for (DrawingNote note : DrawingNote.of(text)) {
+            try {
+                return Answer.of(hear(note, new Cursor(note.text(), text)));
+            } catch (Misread closer) {
+                failed = closer;
+            }
+        }
+        throw failed;
+    }
+
+    private static Heard hear(DrawingNote note, Cursor c) {
+        c.blanks();
+        CallOut callOut = read(c);
+        if (!note.aside().isEmpty()) {
+            c.assume(aside(String.join(", ", note.aside())));
+        }
+        return new Heard(note.insert() ? InsertReader.of(c, 0, callOut) : callOut, c.assumed());
+    }
+
+    private static Caution aside(String words) {
+        return new Caution(
+                "setAside",
+                "Set aside, as it is no part of the thread: " + words
+                        + ". A depth is asked for by its own field where it counts.",
+                words);
     }
 
     private static CallOut read(Cursor c) {
@@ -96,18 +135,29 @@ public final class CallOuts {
         if (c.takeWord("NPT")) {
             return Optional.of(PipeReader.american(c, head, false));
         }
-        for (String name : new String[] {"BSW", "BSF", "WHIT"}) {
+        for (String name : new String[] {"BSW", "BSF", "WHITWORTH", "WHIT"}) {
             if (c.takeWord(name)) {
-                return Optional.of(WhitworthReader.whitworth(c, head, name));
+                return Optional.of(WhitworthReader.whitworth(c, head, name.equals("WHITWORTH") ? "WHIT" : name));
             }
         }
         if (c.takeWord("BA")) {
             return Optional.of(WhitworthReader.ba(c, head));
         }
-        if (c.startsWith("BSP")) {
-            throw c.refuse(c.at(), "has BSP at character " + (c.at() + 1) + ", which names two threads", BSP_MEND);
+        if (c.takeWord("BSPP") || c.takeWord("PF")) {
+            return Optional.of(PipeReader.bspp(c, head));
         }
-        return head.flatMap(size -> acme(c, size));
+        if (c.startsWith("BSP") || c.startsWith("PT") && !Cursor.isLetter(c.peek(2))) {
+            throw PipeReader.twoThreads(c, head);
+        }
+        return head.isPresent() ? head.flatMap(size -> acme(c, size)) : acmeFirst(c);
+    }
+
+    private static Optional<CallOut> acmeFirst(Cursor c) {
+        if (!c.takeWord("ACME")) {
+            return Optional.empty();
+        }
+        c.separators();
+        return Optional.of(AcmeReader.read(c, InchHead.read(c), false));
     }
 
     private static Optional<CallOut> acme(Cursor c, InchHead head) {

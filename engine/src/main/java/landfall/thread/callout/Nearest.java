@@ -49,13 +49,19 @@ final class Nearest {
         return List.copyOf(all);
     }
 
-    /** The misreading with a mend: the reader's own where it knew one. */
+    /**
+     * The misreading with a mend: the reader's own where it knew one, none where nothing in the text could be a size.
+     */
     static Misread mend(String text, Misread misread) {
-        return misread.mend().isEmpty() ? misread.mendedBy("write " + String.join(" or ", to(text))) : misread;
+        boolean hasNumber = text.chars().anyMatch(c -> c >= '0' && c <= '9');
+        return misread.mend().isEmpty() && hasNumber
+                ? misread.mendedBy("write " + String.join(" or ", to(text)))
+                : misread;
     }
 
     static List<String> to(String text) {
-        String wanted = plain(text.length() > LONGEST ? text.substring(0, LONGEST) : text);
+        String typed = plain(text.length() > LONGEST ? text.substring(0, LONGEST) : text);
+        String wanted = typed.matches("\\d{2,3}") ? "M" + typed : typed;
         return STANDARD.stream()
                 .sorted(Comparator.comparingInt(each -> distance(wanted, each.plain) - alike(wanted, each.plain)))
                 .limit(SHOWN)

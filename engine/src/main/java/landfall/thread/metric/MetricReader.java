@@ -48,7 +48,7 @@ public final class MetricReader {
         }
         MetricSize size = pitch(diameter);
         try {
-            tail();
+            tail(size);
         } catch (Misread misread) {
             throw misread.orMendedBy("write " + size.label() + "-6H or " + size.label() + "-6g");
         }
@@ -77,14 +77,14 @@ public final class MetricReader {
             return new MetricSize(diameter, coarse, 1);
         }
         c.blanks();
-        boolean byLead = c.startsWith("PH");
-        if (byLead) {
-            c.skip();
-            c.skip();
-        }
+        boolean byLead = lead();
         int at = c.at();
         int first = mm(at);
-        c.blanks();
+        if (byLead) {
+            c.separators();
+        } else {
+            c.blanks();
+        }
         boolean bracket = c.take('(');
         if (byLead || bracket || c.peek() == 'P') {
             if (!c.take('P')) {
@@ -97,6 +97,16 @@ public final class MetricReader {
             return new MetricSize(diameter, judged(diameter, pitch, at), starts(first, pitch, at));
         }
         return new MetricSize(diameter, judged(diameter, first, at), 1);
+    }
+
+    /** The lead's own letters: Ph, or the L of older notes, as in {@code M20 x L4-P2}. */
+    private boolean lead() {
+        if (c.startsWith("PH")) {
+            c.skip();
+            c.skip();
+            return true;
+        }
+        return c.take('L');
     }
 
     private int starts(int lead, int pitch, int at) {
@@ -143,7 +153,7 @@ public final class MetricReader {
         hand = read;
     }
 
-    private void tail() {
+    private void tail(MetricSize size) {
         while (true) {
             while ("- ,;()".indexOf(c.peek()) >= 0 && !c.atEnd()) {
                 c.skip();
@@ -166,6 +176,8 @@ public final class MetricReader {
                 group = Engagement.Group.L;
             } else if (c.takeWord("TWO") || c.takeWord("THREE") || c.takeWord("FOUR") || c.takeWord("STARTS")) {
                 c.blanks();
+            } else if (c.takeWord("FINE")) {
+                fine(size, place);
             } else if (c.atDigit()) {
                 figure();
             } else {
@@ -174,11 +186,32 @@ public final class MetricReader {
         }
     }
 
+    /** FINE beside a fine pitch says nothing new; alone it leaves the pitch open. */
+    private void fine(MetricSize size, int place) {
+        boolean coarse = MetricSize.coarsePitch(size.diameter()).orElse(0) == size.pitch();
+        List<String> finer = MetricSize.nearest(size.diameter()).stream()
+                .filter(each -> each.pitch() < size.pitch())
+                .map(MetricSize::label)
+                .toList();
+        if (coarse && !finer.isEmpty()) {
+            throw c.refuse(
+                    place,
+                    "says FINE at character " + (place + 1) + " but gives no fine pitch",
+                    "write " + String.join(" or ", finer));
+        }
+    }
+
     private void figure() {
         int place = c.at();
         if (Character.isLetter(c.peek(1)) && !c.startsWith("MM")) {
             Zone zone = ZoneReader.read(c);
             take(zone, place);
+            if (c.peek() == 'X' && !Cursor.isLetter(c.peek(1))) {
+                throw c.refuse(
+                        place,
+                        "has a tap maker's mark at character " + (place + 1) + ", which is no class of a thread",
+                        "write " + zone.code() + "; the X belongs to the tap, whose own limits must be taken from it");
+            }
             if (c.take('/')) {
                 int second = c.at();
                 take(ZoneReader.read(c), second);

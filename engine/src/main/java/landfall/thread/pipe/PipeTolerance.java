@@ -3,7 +3,6 @@ package landfall.thread.pipe;
 
 import java.util.List;
 import landfall.thread.Table;
-import landfall.thread.scan.Cursor;
 import landfall.thread.scan.Numerals;
 
 /** Tolerances of the British pipe series by threads an inch; millimetres and turns. */
@@ -11,7 +10,10 @@ record PipeTolerance(double pitch, double minor, double major, Turns turns, doub
     /** How far the gauge plane may be out: external and internal. */
     record Turns(double external, double internal) {}
 
-    private static final List<List<String>> ROWS = Table.rows("bsp-tolerances");
+    private record Row(int threadsPerInch, boolean big, PipeTolerance tolerance) {}
+
+    private static final List<Row> ROWS =
+            Table.rows("bsp-tolerances").stream().map(PipeTolerance::row).toList();
     private static final long BIG_G = Numerals.ONE * 9 / 4;
     private static final long BIG_R = Numerals.ONE * 5 / 2;
 
@@ -24,17 +26,20 @@ record PipeTolerance(double pitch, double minor, double major, Turns turns, doub
     }
 
     private static PipeTolerance of(PipeSize size, long big) {
-        boolean isBig = Numerals.mixed(new Cursor(size.name())) >= big;
-        return ROWS.stream()
-                .filter(row -> row.get(0).equals(Integer.toString(size.threadsPerInch())))
-                .filter(row -> row.get(1).equals("1") == isBig)
-                .findFirst()
-                .map(PipeTolerance::of)
-                .orElseThrow();
+        boolean isBig = size.inches() >= big;
+        for (Row row : ROWS) {
+            if (row.threadsPerInch == size.threadsPerInch() && row.big == isBig) {
+                return row.tolerance;
+            }
+        }
+        throw new IllegalStateException("no tolerance for G " + size.name());
     }
 
-    private static PipeTolerance of(List<String> row) {
-        return new PipeTolerance(at(row, 2), at(row, 3), at(row, 4), new Turns(at(row, 5), at(row, 6)), at(row, 7));
+    private static Row row(List<String> row) {
+        return new Row(
+                Integer.parseInt(row.get(0)),
+                row.get(1).equals("1"),
+                new PipeTolerance(at(row, 2), at(row, 3), at(row, 4), new Turns(at(row, 5), at(row, 6)), at(row, 7)));
     }
 
     private static double at(List<String> row, int column) {

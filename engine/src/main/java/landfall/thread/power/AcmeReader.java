@@ -74,6 +74,11 @@ public final class AcmeReader {
                 hand = Hand.LEFT;
             } else if (c.atDigit() && c.peek(1) == 'G' && fit.isEmpty()) {
                 fit = Optional.of(fit());
+            } else if (c.atDigit() && c.peek(1) == 'C') {
+                throw c.refuse(
+                        c.at(),
+                        "asks for a centralizing class at character " + (c.at() + 1) + ", whose limits are not held",
+                        "take them from the drawing or the standard; a general purpose thread is 2G, 3G or 4G");
             } else if (c.atDigit()) {
                 count();
             } else {

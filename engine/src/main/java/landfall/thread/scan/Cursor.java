@@ -1,16 +1,40 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.thread.scan;
 
+import java.util.ArrayList;
+import java.util.List;
+import landfall.fault.Caution;
+
 /** A place in a call-out that moves to the right. Characters are seen in their plain upper-case form. */
 public final class Cursor {
     /** What {@link #peek} sees past the last character. */
     public static final char END = 0;
 
     private final String text;
+    private final String typed;
+    private final List<Caution> assumed = new ArrayList<>();
     private int at;
 
     public Cursor(String text) {
+        this(text, text);
+    }
+
+    /** Reads one text and quotes another of the same length: what was typed before something in it was blanked out. */
+    public Cursor(String text, String typed) {
+        if (text.length() != typed.length()) {
+            throw new IllegalArgumentException("texts of different length: " + text + ", " + typed);
+        }
         this.text = text;
+        this.typed = typed;
+    }
+
+    /** A reader notes what it took for granted. */
+    public void assume(Caution caution) {
+        assumed.add(caution);
+    }
+
+    public List<Caution> assumed() {
+        return List.copyOf(assumed);
     }
 
     public int at() {
@@ -109,7 +133,7 @@ public final class Cursor {
 
     /** A reader's refusal of something that began at a place. */
     public Misread refuse(int place, String why, String mend) {
-        return new Misread(text, place, why, mend);
+        return new Misread(typed, place, why, mend);
     }
 
     private String seen(int place) {

@@ -83,6 +83,10 @@ public final class UnifiedReader {
         UnifiedSize size = UnifiedSize.of(head, starts());
         judgeRange(size);
         Series series = named.orElseGet(() -> usual(size));
+        if (series == Series.UN && size.starts() == 1 && usual(size) != Series.UN) {
+            series = usual(size);
+            c.assume(Assumed.family(size, series));
+        }
         UnifiedPairs.judge(c, seriesAt, size, series, engagement != 0);
         return new UnifiedCallOut(
                 size, new Form(series, root), new Fit(external, internal), hand, new Note(engagement, gaugingSystem));
@@ -95,6 +99,7 @@ public final class UnifiedReader {
     /** UNC, UNRC, and the old American National NC, which has the same basic sizes. */
     private static Series series(Cursor c) {
         int start = c.at();
+        boolean national = c.peek() == 'N';
         if (c.take('U') && !c.take('N') || c.at() == start && !c.take('N')) {
             c.to(start);
             throw c.expected(SERIES);
@@ -115,6 +120,9 @@ public final class UnifiedReader {
         if (Cursor.isLetter(c.peek())) {
             c.to(start);
             throw c.expected(SERIES);
+        }
+        if (national) {
+            c.assume(Assumed.oldSeries(series));
         }
         return series;
     }
@@ -189,6 +197,7 @@ public final class UnifiedReader {
             take(fit.get(), place);
             return;
         }
+        boolean alone = " -,;()\0".indexOf(c.peek(1)) >= 0;
         long value = Numerals.decimal(c);
         c.separators();
         if (c.takeWord("STARTS") || c.takeWord("START")) {
@@ -198,10 +207,18 @@ public final class UnifiedReader {
             lead = value;
         } else if (value >= 21 * Numerals.ONE && value <= 23 * Numerals.ONE && value % Numerals.ONE == 0) {
             gaugingSystem = (int) (value / Numerals.ONE);
+        } else if (alone && value >= Numerals.ONE && value <= 3 * Numerals.ONE) {
+            withoutLetter((char) ('0' + value / Numerals.ONE), place);
         } else {
             c.to(place);
             throw c.expected("a class: 1A, 2A, 3A outside, 1B, 2B, 3B inside");
         }
+    }
+
+    private void withoutLetter(char digit, int place) {
+        take(UnifiedClass.of(digit, 'A').orElseThrow(), place);
+        take(UnifiedClass.of(digit, 'B').orElseThrow(), place);
+        c.assume(Assumed.noLetter(digit));
     }
 
     private void take(UnifiedClass fit, int place) {

@@ -29,8 +29,13 @@ public final class WhitworthReader {
     private static WhitworthSize size(Cursor c, InchHead head, Series series) {
         Optional<WhitworthSize> standard = WhitworthSize.of(head.size(), series);
         if (head.pitch() == 0) {
-            return standard.orElseThrow(() ->
-                    c.refuse(0, "names a size that " + series + " does not have", "give the threads per inch with it"));
+            return standard.orElseThrow(() -> c.refuse(
+                    0,
+                    "names a size that " + series + " does not have",
+                    WhitworthSize.of(head.size(), Series.BSW)
+                            .filter(coarse -> series == Series.WHIT)
+                            .map(coarse -> "write " + coarse.label() + ", or give the threads per inch")
+                            .orElse("give the threads per inch with it")));
         }
         long threads = WhitworthSize.threads(head);
         boolean matches =

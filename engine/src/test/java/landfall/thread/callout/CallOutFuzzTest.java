@@ -25,8 +25,29 @@ class CallOutFuzzTest {
     private static final String LETTERS =
             "0123456789012345./-- xXMmUNCFESRPhLHABefgGH6#\"(),;½×–\u0000\u00a0\uD800TrSTIJBWG%~\n";
     private static final List<String> ENDS = List.of(
-            "", "-2A", "-3B", "-1A/1B", "-6H", "-6g", "-5H6H", "-6H/6g", "-LH", "-S", "-12", " LE 0.5", " (22)", " A",
-            "-7e", "-2G", "-close");
+            "",
+            "-2A",
+            "-3B",
+            "-1A/1B",
+            "-6H",
+            "-6g",
+            "-5H6H",
+            "-6H/6g",
+            "-LH",
+            "-S",
+            "-12",
+            " LE 0.5",
+            " (22)",
+            " A",
+            "-7e",
+            "-2G",
+            "-close",
+            " THRU",
+            " STI",
+            " L.H.",
+            "-2",
+            " x 20 DEEP",
+            " (4) PLCS");
 
     private static List<String> seeds() {
         List<String> seeds = new ArrayList<>(UnifiedPairs.callOuts());
@@ -88,7 +109,9 @@ class CallOutFuzzTest {
         Random random = new Random(20261125);
         List<String> seeds = seeds();
         for (int i = 0; i < 20_000; i++) {
-            String seed = seeds.get(random.nextInt(seeds.size())) + ENDS.get(random.nextInt(ENDS.size()));
+            String seed = (random.nextInt(8) == 0 ? "4X " : "")
+                    + seeds.get(random.nextInt(seeds.size()))
+                    + ENDS.get(random.nextInt(ENDS.size()));
             judge(damaged(seed, random));
         }
     }

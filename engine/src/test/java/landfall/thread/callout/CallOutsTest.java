@@ -155,8 +155,9 @@ class CallOutsTest {
                 "W8 | thread: \"W8\" has \"W8\" at character 1, where a thread, as in M8, 1/4-20 UNC, "
                         + "1/2-14 NPT, G 1/2, Tr40x7, "
                         + "STI M6x1 was expected. To mend: write 8 BA or M8x1 or G 1/8.",
-                "1/2 BSP | thread: \"1/2 BSP\" has BSP at character 5, which names two threads. "
-                        + "To mend: write G for the parallel thread (BSPP), R, Rc or Rp for the sealing one (BSPT).",
+                "1/2 BSP | thread: \"1/2 BSP\" has BSP at character 5, which names more than one thread. "
+                        + "To mend: write G 1/2 for the parallel thread (BSPP), Rc 1/2 for a hole, R 1/2 for a pipe end, Rp 1/2 for a"
+                        + " parallel hole that seals on the thread.",
                 "5/8 NPT | thread: \"5/8 NPT\" has a size that pipe threads do not have. "
                         + "To mend: sizes run 1/16, 1/8, 1/4, 3/8, 1/2, 3/4, 1, 1 1/4 .. 6.",
                 "1/2-18 NPT | thread: \"1/2-18 NPT\" has threads an inch that this pipe size does not have. "
