@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.cards.crib;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import landfall.cards.form.Entries;
+import landfall.cards.form.Field;
+import landfall.cards.form.Form;
+import landfall.fault.Answer;
+import landfall.quantity.UnitSystem;
+
+/** What was typed, so that it reads the same for ever: a bare figure gets the unit that it was read in. */
+final class Lasting {
+    private static final Map<UnitSystem, List<String>> UNITS = Map.of(
+            UnitSystem.INCH, List.of("in", "in·lb"),
+            UnitSystem.METRIC, List.of("mm", "N·m"));
+
+    private Lasting() {}
+
+    /** The fields of the form that were given, in its order; every text must have been judged good. */
+    static Map<String, String> of(Form form, Map<String, String> typed, UnitSystem bare) {
+        Map<String, String> lasting = new LinkedHashMap<>();
+        for (Field<?> field : form.fields()) {
+            String text = typed.getOrDefault(field.path(), "").strip();
+            if (!text.isEmpty()) {
+                lasting.put(field.path(), of(field, text, bare));
+            }
+        }
+        return lasting;
+    }
+
+    private static String of(Field<?> field, String text, UnitSystem bare) {
+        UnitSystem other = bare == UnitSystem.INCH ? UnitSystem.METRIC : UnitSystem.INCH;
+        Optional<?> meant = read(field, text, bare);
+        if (meant.equals(read(field, text, other))) {
+            return text;
+        }
+        for (String unit : UNITS.get(bare)) {
+            String longer = text + " " + unit;
+            if (meant.equals(read(field, longer, other))) {
+                return longer;
+            }
+        }
+        throw new IllegalStateException("no unit makes " + field.path() + " " + text + " last");
+    }
+
+    private static Optional<?> read(Field<?> field, String text, UnitSystem bare) {
+        Answer<Entries> judged = Form.of("one", field).judge(Map.of(field.path(), text), bare);
+        return judged instanceof Answer.Of<Entries> of ? of.value().get(field) : Optional.empty();
+    }
+}

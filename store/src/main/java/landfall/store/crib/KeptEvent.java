@@ -1,0 +1,12 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.store.crib;
+
+import java.util.Map;
+import landfall.history.Event;
+
+/** An event with the texts that told it. */
+public record KeptEvent(Event event, Map<String, String> fields) {
+    public KeptEvent {
+        fields = Map.copyOf(fields);
+    }
+}
