@@ -13,9 +13,8 @@ import landfall.quantity.UnitSystem;
 
 /** What was typed, so that it reads the same for ever: a bare figure gets the unit that it was read in. */
 final class Lasting {
-    private static final Map<UnitSystem, List<String>> UNITS = Map.of(
-            UnitSystem.INCH, List.of("in", "in·lb"),
-            UnitSystem.METRIC, List.of("mm", "N·m"));
+    private static final List<String> INCH = List.of("in", "in·lb");
+    private static final List<String> METRIC = List.of("mm", "N·m");
 
     private Lasting() {}
 
@@ -37,7 +36,7 @@ final class Lasting {
         if (meant.equals(read(field, text, other))) {
             return text;
         }
-        for (String unit : UNITS.get(bare)) {
+        for (String unit : bare == UnitSystem.INCH ? INCH : METRIC) {
             String longer = text + " " + unit;
             if (meant.equals(read(field, longer, other))) {
                 return longer;

@@ -19,7 +19,11 @@ import landfall.cards.Cards;
 import landfall.cards.answer.Document;
 import landfall.cards.ask.Samples;
 import landfall.cards.card.ShopCard;
+import landfall.cards.crib.EventForms;
+import landfall.cards.crib.ItemForms;
 import landfall.cards.form.Form;
+import landfall.history.EventKind;
+import landfall.history.ItemKind;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -32,10 +36,12 @@ class WordsTest {
 
     private static final Set<String> LITERALS = literals();
 
-    /** Forms of the questions and of the cards. */
+    /** Forms of the questions, of the cards, and of the crib's things and events. */
     private static List<Form> forms() {
         List<Form> forms = new ArrayList<>(List.of(ShopCard.FORM));
         Samples.questions().forEach(question -> forms.add(question.form()));
+        List.of(EventKind.values()).forEach(kind -> forms.add(EventForms.of(kind)));
+        List.of(ItemKind.values()).forEach(kind -> forms.add(ItemForms.of(kind)));
         return forms;
     }
 
