@@ -20,7 +20,7 @@ import landfall.working.Trust;
  * @param steps thickness and spacing of the teeth
  * @param slices of one start's groove, tooth by tooth
  * @param totalArea cut at once by all teeth of all starts
- * @param shares of the flutes with the run-out asked about; empty when none was
+ * @param shares of the flutes with the run-out or the heights asked about; empty when none were
  */
 public record ChipLoad(Groove groove, Steps steps, List<Slice> slices, Area totalArea, List<FluteShare> shares) {
     private static final Source GEOMETRY = Source.of("derived", "docs/methods/chip-slices.md");
@@ -60,7 +60,7 @@ public record ChipLoad(Groove groove, Steps steps, List<Slice> slices, Area tota
     }
 
     /** The chips of a tap in a hole; its chamfer angle κ is written first. */
-    public static ChipLoad of(Tap tap, Length hole, Length runOut, Pen pen) {
+    public static ChipLoad of(Tap tap, Length hole, Evenness evenness, Pen pen) {
         ScrewThread thread = tap.thread();
         Chamfer chamfer = tap.cutting().chamfer().resolve(thread, pen);
         Groove groove = Groove.of(tap, hole, pen);
@@ -74,9 +74,27 @@ public record ChipLoad(Groove groove, Steps steps, List<Slice> slices, Area tota
         Steps steps = new Steps(Length.ofMm(p_t), Length.ofMm(h), Length.ofMm(a_r), chamfer.angle());
         double total = pen.write(TOTAL, k * groove.area().mm2());
         List<Slice> slices = slices(groove, thread, steps, pen);
-        List<FluteShare> shares =
-                runOut.mm() > 0 ? FluteShare.withRunOut(tap.flutes().count(), steps, runOut, pen) : List.of();
+        List<FluteShare> shares = shares(tap.flutes().count(), steps, evenness, pen);
         return new ChipLoad(groove, steps, slices, Area.ofMm2(total), shares);
+    }
+
+    private static List<FluteShare> shares(int flutes, Steps steps, Evenness evenness, Pen pen) {
+        if (!evenness.isTold()) {
+            return List.of();
+        }
+        List<FluteShare> shares = FluteShare.of(flutes, steps, evenness, pen);
+        pen.write(FluteShare.thickest(flutes), thickest(shares, steps).mm());
+        return shares;
+    }
+
+    private static Length thickest(List<FluteShare> shares, Steps steps) {
+        double most = shares.stream().mapToDouble(FluteShare::percent).max().orElseThrow();
+        return steps.thickness().times(shares.size() * most / 100);
+    }
+
+    /** Chip of the flute that takes most; that of all when they are alike. */
+    public Length thickest() {
+        return shares.isEmpty() ? steps.thickness() : thickest(shares, steps);
     }
 
     private static List<Slice> slices(Groove groove, ScrewThread thread, Steps steps, Pen pen) {

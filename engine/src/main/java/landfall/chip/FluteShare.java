@@ -3,20 +3,22 @@ package landfall.chip;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import landfall.chip.ChipLoad.Steps;
-import landfall.quantity.Length;
 import landfall.working.Pen;
 import landfall.working.Rule;
 import landfall.working.Source;
 import landfall.working.Trust;
 
 /**
- * What one flute's teeth take of all that is cut in a turn, when the chamfer runs out.
+ * What one flute's teeth take of all that is cut in a turn, when the chamfer runs out or its lands are unequal.
  *
- * <p>Edge i stands proud by e_i = ε cos(360 i/N), ε half the total run-out. It cuts down to i·a_r + e_i, less what the
- * edges before it have already taken; the sum over a turn is one lead's worth whatever they do.
+ * <p>Edge i stands proud by e_i: its height as told, or e_i = ε cos(360 i/N), ε half the total run-out. It cuts down to
+ * i·a_r + e_i, less what the edges before it have already taken; the sum over a turn is one lead's worth whatever they
+ * do.
  *
- * @param flute counted in cutting order; the most proud is 1
+ * @param flute counted in cutting order; with a run-out the most proud is 1
  * @param percent of the sum; 100/N when all are alike
  */
 public record FluteShare(int flute, double percent) {
@@ -35,18 +37,10 @@ public record FluteShare(int flute, double percent) {
         return percent <= 0;
     }
 
-    static List<FluteShare> withRunOut(int flutes, Steps steps, Length runOut, Pen pen) {
-        double half = pen.write(RUN_OUT, runOut.mm()) / 2;
-        double step = steps.radial().mm();
-        if (flutes == 1) {
-            return List.of(new FluteShare(1, pen.write(shareOf(1), 100)));
-        }
-        pen.write(IDLE_AT, step / Math.sin(Math.PI / flutes));
-        double[] proud = new double[flutes];
-        for (int i = 0; i < flutes; i++) {
-            proud[i] = half * Math.cos(2 * Math.PI * i / flutes);
-        }
+    static List<FluteShare> of(int flutes, Steps steps, Evenness evenness, Pen pen) {
+        double[] proud = proud(flutes, steps, evenness, pen);
         List<FluteShare> shares = new ArrayList<>();
+        double step = steps.radial().mm();
         for (int i = 0; i < flutes; i++) {
             double met = Double.NEGATIVE_INFINITY;
             for (int back = 1; back <= flutes; back++) {
@@ -56,6 +50,39 @@ public record FluteShare(int flute, double percent) {
             shares.add(new FluteShare(i + 1, pen.write(shareOf(i + 1), percent)));
         }
         return shares;
+    }
+
+    private static double[] proud(int flutes, Steps steps, Evenness evenness, Pen pen) {
+        double[] proud = new double[flutes];
+        for (int i = 0; i < evenness.heights().size(); i++) {
+            proud[i] = pen.write(heightOf(i + 1), evenness.heights().get(i).mm());
+        }
+        if (evenness.runOut().mm() > 0) {
+            double half = pen.write(RUN_OUT, evenness.runOut().mm()) / 2;
+            if (flutes > 1) {
+                pen.write(IDLE_AT, steps.radial().mm() / Math.sin(Math.PI / flutes));
+            }
+            for (int i = 0; i < flutes; i++) {
+                proud[i] = half * Math.cos(2 * Math.PI * i / flutes);
+            }
+        }
+        return proud;
+    }
+
+    static Rule heightOf(int land) {
+        return Rule.given("e_h" + land, "mm", "how far land " + land + " stands proud");
+    }
+
+    /** Chip of the flute that takes most. */
+    static Rule thickest(int flutes) {
+        String all = IntStream.rangeClosed(1, flutes).mapToObj(i -> "q_" + i).collect(Collectors.joining(", "));
+        return new Rule(
+                "h_max",
+                "h*N*max(" + all + ")/100",
+                "mm",
+                GEOMETRY,
+                Trust.DERIVED,
+                "thickness of the chip of the flute that takes most");
     }
 
     public static Rule shareOf(int flute) {

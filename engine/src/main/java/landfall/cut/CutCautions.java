@@ -4,12 +4,13 @@ package landfall.cut;
 import java.util.ArrayList;
 import java.util.List;
 import landfall.chip.ChipFlow;
+import landfall.chip.FluteShare;
 import landfall.cut.CutForecast.Chips;
 import landfall.cut.CutForecast.Load;
-import landfall.cut.CutWish.Drive;
 import landfall.cut.CutWish.Opening;
 import landfall.fault.Caution;
 import landfall.material.WorkGroup;
+import landfall.quantity.Length;
 import landfall.tap.Tap;
 import landfall.tap.TapMaterial;
 import landfall.tap.Wear;
@@ -45,7 +46,7 @@ final class CutCautions {
         wear();
         material();
         tapItself();
-        drive();
+        evenness();
         add(
                 "brokenTap",
                 "A broken tap is glass-hard and under stress: eye protection, and no hammer without a shield.",
@@ -76,6 +77,7 @@ final class CutCautions {
 
     private void thickness() {
         double h = chips.load().steps().thickness().mm();
+        double most = chips.load().thickest().mm();
         WorkGroup group = wish.material().group();
         String given = "Chip of %.3f mm: ".formatted(h);
         if (h < 0.010) {
@@ -87,8 +89,14 @@ final class CutCautions {
                     "h");
         }
         boolean hard = group == WorkGroup.HARDENED || group == WorkGroup.TITANIUM_NICKEL;
-        if (h > (hard ? 0.10 : 0.15)) {
-            add("chipThick", given + "thick; teeth may chip. A longer chamfer or more flutes thins it.", "h");
+        if (most > (hard ? 0.10 : 0.15)) {
+            add(
+                    "chipThick",
+                    "Chip of %.3f mm: thick; teeth may chip. ".formatted(most)
+                            + (most > h
+                                    ? "Even lands would cut %.3f mm.".formatted(h)
+                                    : "A longer chamfer or more flutes thins it."),
+                    most > h ? "h_max" : "h");
         }
     }
 
@@ -183,13 +191,49 @@ final class CutCautions {
         }
     }
 
-    private void tapItself() {
-        if (tap.body().shank() == null) {
+    private void shank() {
+        Length shank = tap.body().shank();
+        if (shank == null) {
+            String list = load.strength().list();
+            if (list.isEmpty()) {
+                add(
+                        "shankNotTold",
+                        "Shank not told, and no blank of this thread is listed: only the thread's strength is counted,"
+                                + " a thin shank may be weaker.",
+                        "B_l");
+            } else {
+                add(
+                        "shankListed",
+                        "Shank not told: that of a tap after %s is taken. Measure it and its square.".formatted(list),
+                        "d_s");
+            }
+        } else if (tap.body().neck() == null && shank.compareTo(tap.thread().major()) >= 0) {
             add(
-                    "shankNotTold",
-                    "Shank not told: only the thread's strength is counted, a thin shank may be weaker.",
+                    "neckNotTold",
+                    "The shank is as thick as the thread: such taps are often thinner behind the thread. Measure the"
+                            + " neck, it may be the weakest place.",
                     "B_l");
         }
+    }
+
+    private void evenness() {
+        List<FluteShare> shares = chips.load().shares();
+        List<String> idle = shares.stream()
+                .filter(FluteShare::isIdle)
+                .map(share -> Integer.toString(share.flute()))
+                .toList();
+        if (!idle.isEmpty()) {
+            add(
+                    "idleTeeth",
+                    "Teeth of flute %s cut nothing: those that stand proud take their chip as well, and push the tap"
+                                    .formatted(String.join(", ", idle))
+                            + " off its axis. Regrind the chamfer even.",
+                    "h_max");
+        }
+    }
+
+    private void tapItself() {
+        shank();
         if (tap.flutes().kind().isSpiral()) {
             add(
                     "spiralSection",
@@ -210,43 +254,6 @@ final class CutCautions {
                     "carbideBrittle",
                     "Carbide breaks without warning, and at far less when it is not turned truly square.",
                     "B_l");
-        }
-    }
-
-    private void drive() {
-        Drive drive = wish.how().drive();
-        if (drive == null) {
-            return;
-        }
-        switch (drive) {
-            case HAND ->
-                add(
-                        "byHand",
-                        "By hand: start square in a guide block or under a spindle with the power off;"
-                                + " bar by the tap's size;"
-                                + " both hands, no side pull.",
-                        "l_safe");
-            case DRILL_PRESS ->
-                add(
-                        "drillPress",
-                        "Drill press: reversing head or floating holder with a slip set under the"
-                                + " breaking torque; the quill"
-                                + " only follows.",
-                        "B_l");
-            case LATHE ->
-                add(
-                        "lathe",
-                        "Lathe: tap follower or floating holder in the tailstock, lowest speed, stop"
-                                + " short of the bottom.",
-                        "");
-            case MILL ->
-                add(
-                        "mill",
-                        "Mill: feed is the lead each turn; a holder with float unless the spindle is"
-                                + " held to the feed. A feed off"
-                                + " by 1 %% shaves %.2f mm off a flank over this depth in a rigid holder."
-                                        .formatted(0.01 * wish.depth().mm()),
-                        "L");
         }
     }
 }

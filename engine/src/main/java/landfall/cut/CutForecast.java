@@ -52,8 +52,8 @@ public record CutForecast(CutWish wish, Chips chips, Load load, Pace pace, List<
             ChipRoom room,
             @Nullable ChipBreak turns) {}
 
-    /** Torque, strength, and the margin between them, pure numbers. */
-    public record Load(TorqueForecast torque, Strength strength, Band margin, HandTurning hand) {}
+    /** Torque, strength, the margin between them in pure numbers, and what hand or machine do to it. */
+    public record Load(TorqueForecast torque, Strength strength, Band margin, HandTurning hand, DriveEffect drive) {}
 
     /** The forecast, or every reason why there is none. */
     public static Answer<Worked<CutForecast>> of(Tap tap, CutWish wish) {
@@ -75,7 +75,7 @@ public record CutForecast(CutWish wish, Chips chips, Load load, Pace pace, List<
 
     private static CutForecast compute(Tap tap, CutWish wish, Solved solved, Pen pen) {
         List<Caution> assumed = new ArrayList<>();
-        ChipLoad load = ChipLoad.of(tap, wish.hole(), wish.how().runOut(), pen);
+        ChipLoad load = ChipLoad.of(tap, wish.hole(), wish.how().evenness(), pen);
         Pressure pressure = Pressure.of(load, tap, wish.material(), pen);
         TorqueForecast torque = TorqueForecast.of(tap, wish, load, pressure, pen);
         Strength strength = Strength.of(tap, wish, solved.section, pen);
@@ -85,8 +85,6 @@ public record CutForecast(CutWish wish, Chips chips, Load load, Pace pace, List<
                 pen.write(MARGIN_LOW, breaking.low() / full.high()),
                 pen.write(MARGIN, breaking.expected() / full.expected()),
                 pen.write(MARGIN_HIGH, breaking.high() / full.low()));
-        HandTurning hand = HandTurning.of(breaking, full, pen);
-        Pace pace = Pace.of(tap, wish, full, pen);
         Room room = new Room(tap.thread().pitchDiameter(), solved.outline.area(), fluteLength(tap, wish, assumed));
         Band bulk = CutTable.band(
                 CutTable.BULK.need(
@@ -94,13 +92,14 @@ public record CutForecast(CutWish wish, Chips chips, Load load, Pace pace, List<
                 0);
         ChipRoom chipRoom = ChipRoom.of(load, tap.thread(), room, bulk, pen);
         boolean straight = tap.flutes().kind() == FluteKind.STRAIGHT;
-        Chips chips = new Chips(
-                load,
-                ChipFlow.of(tap.flutes().kind(), tap.thread().hand()),
-                chipRoom,
-                straight ? ChipBreak.of(load, tap, chipRoom, pen) : null);
-        Load all = new Load(torque, strength, margin, hand);
+        ChipBreak turns = straight ? ChipBreak.of(load, tap, chipRoom, pen) : null;
+        Chips chips =
+                new Chips(load, ChipFlow.of(tap.flutes().kind(), tap.thread().hand()), chipRoom, turns);
+        HandTurning hand = HandTurning.of(breaking, full, wish.how().driven().bar(), pen);
+        Pace pace = Pace.of(tap, wish, full, turns, pen);
+        Load all = new Load(torque, strength, margin, hand, DriveEffect.of(tap, wish, full, breaking, pen));
         assumed.addAll(new CutCautions(tap, wish, chips, all).all(pressure));
+        assumed.addAll(new DriveCautions(tap, wish, all, pace).all());
         return new CutForecast(wish, chips, all, pace, assumed);
     }
 

@@ -17,7 +17,8 @@ enum CutTable {
     CALIBRATION("calibration"),
     FLUIDS("fluids"),
     TAP_STRENGTH("tap-strength"),
-    BULK("bulk");
+    BULK("bulk"),
+    HOLDERS("holders");
 
     private final String file;
 

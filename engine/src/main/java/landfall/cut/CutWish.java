@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.cut;
 
+import landfall.chip.Evenness;
 import landfall.fault.OutOfRange;
 import landfall.material.CuttingFluid;
 import landfall.material.WorkMaterial;
@@ -32,23 +33,16 @@ public record CutWish(
      *
      * @param fluid null for the one that the list advises
      * @param opening null when not told
-     * @param drive null when not told
-     * @param holding of the tap's shank
-     * @param runOut total run-out of the chamfer against the thread; zero when it is not asked about
+     * @param evenness of the chamfer's edges
      */
     public record How(
             @Nullable CuttingFluid fluid,
             @Nullable Opening opening,
-            @Nullable Drive drive,
+            Driven driven,
             Holding holding,
-            Length runOut) {
-        public static final How USUAL = new How(null, null, null, new Holding(Grip.SQUARE, null), Length.ZERO);
-
-        public How {
-            if (runOut.mm() < 0) {
-                throw new OutOfRange("run-out", runOut.words(), "0 or more", "give the whole swing of the dial");
-            }
-        }
+            Evenness evenness) {
+        public static final How USUAL =
+                new How(null, null, Driven.UNTOLD, new Holding(Grip.SQUARE, null), Evenness.ALIKE);
     }
 
     public enum Opening {
@@ -56,18 +50,11 @@ public record CutWish(
         THROUGH
     }
 
-    /** What turns the tap. */
-    public enum Drive {
-        HAND,
-        DRILL_PRESS,
-        LATHE,
-        MILL
-    }
-
-    /** What the tap is held by. */
+    /** What the tap is held by; only the square does not rest on friction. */
     public enum Grip {
         SQUARE,
-        COLLET
+        COLLET,
+        CHUCK
     }
 
     /**

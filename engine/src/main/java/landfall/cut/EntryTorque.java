@@ -14,7 +14,7 @@ import landfall.working.Source;
 import landfall.working.Trust;
 
 /**
- * Torque while the chamfer enters, turn by turn.
+ * Torque while the chamfer enters, turn by turn. What depth adds later (factor K_d) is not in it yet.
  *
  * @param turn turns since the first touch
  * @param depth of the chamfer by then
@@ -26,7 +26,8 @@ public record EntryTorque(int turn, Length depth, Band torque) {
     /** Rules of one turn's figures. */
     public record Rules(Rule depth, Rule low, Rule expected, Rule high) {}
 
-    static List<EntryTorque> of(ChipLoad load, Tap tap, Band full, Pen pen) {
+    /** {@code shallow}: the full torque before depth adds to it. */
+    static List<EntryTorque> of(ChipLoad load, Tap tap, Band shallow, Pen pen) {
         double perTurn =
                 tap.thread().lead().perTurn().mm() / load.steps().spacing().mm();
         double whole = load.groove().area().mm2() * load.groove().radius().mm();
@@ -41,7 +42,7 @@ public record EntryTorque(int turn, Length depth, Band torque) {
             boolean last = slice.tooth() == load.slices().size();
             if (last || slice.tooth() + 1 > (turn + 1) * perTurn + 1e-9) {
                 turn++;
-                entry.add(row(turn, new Share(formula.toString(), moment / whole), tap, full, pen));
+                entry.add(row(turn, new Share(formula.toString(), moment / whole), tap, shallow, pen));
             }
         }
         return entry;
@@ -50,7 +51,7 @@ public record EntryTorque(int turn, Length depth, Band torque) {
     /** Of the whole moment, with the formula of its teeth. */
     private record Share(String teeth, double value) {}
 
-    private static EntryTorque row(int turn, Share share, Tap tap, Band full, Pen pen) {
+    private static EntryTorque row(int turn, Share share, Tap tap, Band shallow, Pen pen) {
         Rule reached = new Rule(
                 "e_" + turn,
                 "(%s)/(A_1*r_c)".formatted(share.teeth),
@@ -63,9 +64,9 @@ public record EntryTorque(int turn, Length depth, Band torque) {
         double depth =
                 pen.write(rules.depth, turn * tap.thread().lead().perTurn().mm());
         Band torque = new Band(
-                pen.write(rules.low, e * full.low()),
-                pen.write(rules.expected, e * full.expected()),
-                pen.write(rules.high, e * full.high()));
+                pen.write(rules.low, e * shallow.low()),
+                pen.write(rules.expected, e * shallow.expected()),
+                pen.write(rules.high, e * shallow.high()));
         return new EntryTorque(turn, Length.ofMm(depth), torque);
     }
 
@@ -73,9 +74,9 @@ public record EntryTorque(int turn, Length depth, Band torque) {
     public static Rules rules(int turn) {
         return new Rules(
                 new Rule("z_e" + turn, turn + "*L", "mm", MODEL, Trust.DERIVED, "way since first touch, turn " + turn),
-                torque("T_el" + turn, "e_" + turn + "*T_l", turn),
-                torque("T_e" + turn, "e_" + turn + "*T", turn),
-                torque("T_eh" + turn, "e_" + turn + "*T_h", turn));
+                torque("T_el" + turn, "e_" + turn + "*T_l/K_d", turn),
+                torque("T_e" + turn, "e_" + turn + "*T/K_d", turn),
+                torque("T_eh" + turn, "e_" + turn + "*T_h/K_d", turn));
     }
 
     private static Rule torque(String symbol, String formula, int turn) {

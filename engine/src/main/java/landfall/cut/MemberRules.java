@@ -26,6 +26,7 @@ public record MemberRules(Rule modulus, List<Rule> stress, List<Rule> torque) {
     public static MemberRules of(Part part) {
         return switch (part) {
             case THREAD -> of("t", "f_w*pi*d_o^3/16", "t", part);
+            case NECK -> of("n", "pi*d_n^3/16", "s", part);
             case SHANK -> of("r", "pi*d_s^3/16", "s", part);
             case SQUARE -> of("q", "0.208*a_q^3", "s", part);
         };

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.cut;
 
-import landfall.cut.CutWish.Opening;
+import landfall.chip.ChipBreak;
 import landfall.material.Between;
 import landfall.material.Marked;
 import landfall.quantity.Band;
@@ -24,7 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param speed in m/min
  * @param power at the spindle, in watts
  * @param time in and out again, without positioning
- * @param overrun of a spindle that is stopped and not held to the feed; null but in blind holes
+ * @param overrun of a spindle that is stopped and not held to the feed; null but in blind holes, and by hand
  */
 public record Pace(
         Band speed,
@@ -34,7 +34,6 @@ public record Pace(
         @Nullable Length overrun) {
     private static final Source PRACTICE = Source.of("common-practice", "speed of taps by chamfer, flutes and depth");
     private static final Source GEOMETRY = Source.of("derived", "docs/methods/cutting-speed.md");
-    private static final Source ASSUMED = Source.of("memory", "spindles of small machining centres");
     static final Rule SLOWER =
             Rule.table("K_v", "1", PRACTICE, Trust.PRACTICE, "speed for this tap and depth over the list's");
     public static final Rule SPEED_LOW = practice("v_l", "v_1*K_v", "cutting speed, least");
@@ -44,28 +43,13 @@ public record Pace(
     public static final Rule POWER_LOW = power("P_wl", "2*pi*n/60*T_l", "power, low");
     public static final Rule POWER = power("P_w", "2*pi*n/60*T", "power");
     public static final Rule POWER_HIGH = power("P_wh", "2*pi*n/60*T_h", "power, high");
-    static final Rule CLEARANCE = Rule.table("c_s", "mm", PRACTICE, Trust.PRACTICE, "start above the hole, assumed");
     static final Rule CHAMFER_LENGTH = geometry("l_c", "n_c*P", "mm", "length of the chamfer along the axis");
-    static final Rule WAY = geometry("Z", "c_s + L_d + l_c", "mm", "way of the tap, one direction");
-    static final Rule ACCELERATION =
-            Rule.table("a_n", "rev/s²", ASSUMED, Trust.ESTIMATE, "acceleration of the spindle, assumed");
-    static final Rule RAMP = geometry("t_r", "n/60/a_n", "s", "time of one ramp");
-    public static final Rule TIME = new Rule(
-            "t_all",
-            "2*if(Z/L >= n/60*t_r, 60*Z/(L*n) + t_r, 2*sqrt(Z/(L*a_n)))",
-            "s",
-            GEOMETRY,
-            Trust.ESTIMATE,
-            "time in and out, synchronised, with ramps");
-    static final Rule STOP = Rule.table(
-            "t_stop", "s", ASSUMED, Trust.ESTIMATE, "time a spindle takes to stop when it is not held to the feed");
-    public static final Rule OVERRUN = new Rule(
-            "l_over", "0.5*n/60*t_stop*L", "mm", GEOMETRY, Trust.ESTIMATE, "run on after the stop, not synchronised");
 
     private static final double SHORT_CHAMFER = 2;
     private static final double DEEP = 1.5;
 
-    static Pace of(Tap tap, CutWish wish, Band torque, Pen pen) {
+    /** {@code turns} between chip breaks by hand; null where none are made. */
+    static Pace of(Tap tap, CutWish wish, Band torque, @Nullable ChipBreak turns, Pen pen) {
         Marked<Between<Speed>> row = wish.material().cutting().speed();
         double v_1 = pen.write(
                 Rule.table("v_1", "m/min", row.source(), row.trust(), "speed of the list for HSS, least"),
@@ -86,22 +70,9 @@ public record Pace(
                 pen.write(POWER_HIGH, perNm * torque.high()));
         double l_c = pen.write(
                 CHAMFER_LENGTH, chamfer.threads() * tap.thread().pitch().mm());
-        double time = time(wish.depth().mm() + l_c, n, L, pen);
-        Length overrun = null;
-        if (wish.how().opening() == Opening.BLIND) {
-            double t_stop = pen.write(STOP, 0.2);
-            overrun = Length.ofMm(pen.write(OVERRUN, 0.5 * n / 60 * t_stop * L));
-        }
-        return new Pace(speed, Turning.ofRevPerMin(n), power, TimeSpan.ofSeconds(time), overrun);
-    }
-
-    private static double time(double below, double n, double L, Pen pen) {
-        double c_s = pen.write(CLEARANCE, 3);
-        double Z = pen.write(WAY, c_s + below);
-        double a_n = pen.write(ACCELERATION, 50);
-        double t_r = pen.write(RAMP, n / 60 / a_n);
-        boolean reaches = Z / L >= n / 60 * t_r;
-        return pen.write(TIME, 2 * (reaches ? 60 * Z / (L * n) + t_r : 2 * Math.sqrt(Z / (L * a_n))));
+        CycleTime cycle = new CycleTime(wish, n, L, pen);
+        TimeSpan time = cycle.inAndOut(l_c, turns);
+        return new Pace(speed, Turning.ofRevPerMin(n), power, time, cycle.overrun());
     }
 
     /** A quarter off for a short chamfer or spiral flutes, a quarter off for a deep hole, half for carbon steel. */

@@ -3,10 +3,7 @@ package landfall.cut;
 
 import java.util.ArrayList;
 import java.util.List;
-import landfall.cut.CutWish.Grip;
 import landfall.quantity.Band;
-import landfall.quantity.Length;
-import landfall.quantity.UnitSystem;
 import landfall.tap.Tap;
 import landfall.torsion.Section;
 import landfall.working.Pen;
@@ -18,10 +15,11 @@ import landfall.working.Trust;
  * What breaks the tap: the least of its members in torsion, each as a band in N·m.
  *
  * @param section of the thread, clipped to the basic pitch diameter
- * @param members thread first, then those of the shank that are known
+ * @param members thread first, then those of neck and shank that are known
  * @param breaking the least of them
+ * @param list of blanks that an unmeasured shank was taken from; empty when it was measured, or when none is held
  */
-public record Strength(Section section, List<Member> members, Band breaking) {
+public record Strength(Section section, List<Member> members, Band breaking, String list) {
     private static final Source SOLVER = Source.of("derived", "docs/methods/torsion.md");
     private static final Source REMEMBERED = Source.of("memory", "shear strength of hardened taps in torsion");
     public static final Rule OUTER =
@@ -30,16 +28,6 @@ public record Strength(Section section, List<Member> members, Band breaking) {
     public static final Rule STRESS = solved("τ_1", "peak stress for one twist against the solid circle");
     public static final Rule RATIO =
             new Rule("f_w", "j/τ_1", "1", SOLVER, Trust.DERIVED, "strength against the solid circle");
-    static final Rule SHANK = Rule.given("d_s", "mm", "shank diameter");
-    static final Rule SQUARE = Rule.given("a_q", "mm", "square across its flats");
-    static final Rule SQUARE_SHARE = Rule.table(
-            "q_q",
-            "1",
-            Source.of("common-practice", "square of tap shanks: 0.75 of the shank inch, 0.8 metric"),
-            Trust.PRACTICE,
-            "square over shank");
-    static final Rule SQUARE_FROM =
-            new Rule("a_q", "q_q*d_s", "mm", SOLVER, Trust.PRACTICE, "square across its flats, taken");
 
     public Strength {
         members = List.copyOf(members);
@@ -48,6 +36,7 @@ public record Strength(Section section, List<Member> members, Band breaking) {
     /** What can break. */
     public enum Part {
         THREAD("thread"),
+        NECK("neck"),
         SHANK("round shank"),
         SQUARE("square");
 
@@ -80,26 +69,20 @@ public record Strength(Section section, List<Member> members, Band breaking) {
         List<String> row = CutTable.TAP_STRENGTH.need(tap.make().material().code());
         List<Member> members = new ArrayList<>();
         members.add(member(Part.THREAD, CutTable.band(row, 0), f * Math.PI * Math.pow(d_o, 3) / 16, pen));
-        Length shank = tap.body().shank();
-        if (shank != null) {
-            Band strength = CutTable.band(row, 3);
-            double d_s = pen.write(SHANK, shank.mm());
-            members.add(member(Part.SHANK, strength, Math.PI * Math.pow(d_s, 3) / 16, pen));
-            if (wish.how().holding().grip() == Grip.SQUARE) {
-                double a = square(tap, wish, d_s, pen);
-                members.add(member(Part.SQUARE, strength, 0.208 * Math.pow(a, 3), pen));
-            }
+        ShankSizes sizes = ShankSizes.of(tap, wish, pen);
+        Band shank = CutTable.band(row, 3);
+        if (sizes.neck() != null) {
+            members.add(member(Part.NECK, shank, Math.PI * Math.pow(sizes.neck().mm(), 3) / 16, pen));
         }
-        return new Strength(section, members, least(members, pen));
-    }
-
-    private static double square(Tap tap, CutWish wish, double d_s, Pen pen) {
-        Length given = wish.how().holding().square();
-        if (given != null) {
-            return pen.write(SQUARE, given.mm());
+        if (sizes.shank() != null) {
+            members.add(
+                    member(Part.SHANK, shank, Math.PI * Math.pow(sizes.shank().mm(), 3) / 16, pen));
         }
-        double share = pen.write(SQUARE_SHARE, tap.thread().family().system() == UnitSystem.INCH ? 0.75 : 0.8);
-        return pen.write(SQUARE_FROM, share * d_s);
+        if (sizes.square() != null) {
+            members.add(
+                    member(Part.SQUARE, shank, 0.208 * Math.pow(sizes.square().mm(), 3), pen));
+        }
+        return new Strength(section, members, least(members, pen), sizes.list());
     }
 
     private static Member member(Part part, Band strength, double modulus, Pen pen) {

@@ -23,8 +23,10 @@ import landfall.working.Trust;
  * @param reversal starting back, chips shearing cleanly
  * @param thrust along the axis that the chamfer asks for
  * @param entry how it grows as the chamfer enters
+ * @param curve the same over the whole way in and back
  */
-public record TorqueForecast(Stress specific, Band full, Band reversal, Band thrust, List<EntryTorque> entry) {
+public record TorqueForecast(
+        Stress specific, Band full, Band reversal, Band thrust, List<EntryTorque> entry, List<CurvePoint> curve) {
     private static final Source MODEL = Source.of("derived", "docs/methods/tapping-torque.md");
     private static final Source REMEMBERED = Source.of("memory", "");
     static final Rule BY_GROUP =
@@ -62,6 +64,7 @@ public record TorqueForecast(Stress specific, Band full, Band reversal, Band thr
 
     public TorqueForecast {
         entry = List.copyOf(entry);
+        curve = List.copyOf(curve);
     }
 
     static TorqueForecast of(Tap tap, CutWish wish, ChipLoad load, Pressure pressure, Pen pen) {
@@ -86,7 +89,9 @@ public record TorqueForecast(Stress specific, Band full, Band reversal, Band thr
                 pen.write(THRUST_LOW, 0.3 * full.low() * perNm),
                 pen.write(THRUST, 0.5 * T * perNm),
                 pen.write(THRUST_HIGH, 0.7 * full.high() * perNm));
-        return new TorqueForecast(pressure.specific(), full, back, thrust, EntryTorque.of(load, tap, full, pen));
+        List<EntryTorque> entry = EntryTorque.of(load, tap, full.times(1 / K_d), pen);
+        List<CurvePoint> curve = CurvePoint.of(tap, wish, entry, new CurvePoint.Ends(full, back), pen);
+        return new TorqueForecast(pressure.specific(), full, back, thrust, entry, curve);
     }
 
     private static double fluid(WorkGroup group, CuttingFluid fluid, Pen pen) {

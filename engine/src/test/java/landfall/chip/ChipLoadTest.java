@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Random;
 import landfall.quantity.Length;
 import landfall.quantity.Limits;
@@ -136,7 +137,7 @@ class ChipLoadTest {
     @Test
     void runOutSharesTheCutUnevenly() {
         double threads = 0.541266 / Math.tan(Math.toRadians(9));
-        ChipLoad load = ChipLoad.of(Taps.m10(3, threads), HOLE, Length.ofMm(0.03), Pen.NONE);
+        ChipLoad load = ChipLoad.of(Taps.m10(3, threads), HOLE, Evenness.of(Length.ofMm(0.03)), Pen.NONE);
         assertThat(load.shares()).extracting(FluteShare::flute).containsExactly(1, 2, 3);
         double[] percent =
                 load.shares().stream().mapToDouble(FluteShare::percent).toArray();
@@ -153,7 +154,7 @@ class ChipLoadTest {
     void aToothCutsNothingFromTheRunOutThatIsNamed() {
         double threads = 0.541266 / Math.tan(Math.toRadians(9));
         Recorded pen = new Recorded();
-        ChipLoad load = ChipLoad.of(Taps.m10(3, threads), HOLE, Length.ofMm(0.106), pen);
+        ChipLoad load = ChipLoad.of(Taps.m10(3, threads), HOLE, Evenness.of(Length.ofMm(0.106)), pen);
         assertThat(load.shares()).anyMatch(FluteShare::isIdle);
         assertThat(pen.steps().stream()
                         .filter(s -> s.symbol().equals("TIR_0"))
@@ -161,15 +162,55 @@ class ChipLoadTest {
                         .orElseThrow()
                         .value())
                 .isCloseTo(0.0914, within(0.0001));
-        assertThat(ChipLoad.of(Taps.m10(3, threads), HOLE, Length.ofMm(0.105), Pen.NONE)
+        assertThat(ChipLoad.of(Taps.m10(3, threads), HOLE, Evenness.of(Length.ofMm(0.105)), Pen.NONE)
                         .shares())
                 .noneMatch(FluteShare::isIdle);
+    }
+
+    /**
+     * M10, 3 flutes, 9 degrees: a_r = .5*tan 9 = .07919. Land 1 proud by .03, land 3 low by .02: land 1 cuts .07919 +
+     * .03 + .02, land 2 .07919 - .03, land 3 .07919 - .02, each over .23758.
+     */
+    @Test
+    void heightsOfLandsShareTheCutLandByLand() {
+        double threads = 0.541266 / Math.tan(Math.toRadians(9));
+        Evenness heights = new Evenness(Length.ZERO, List.of(Length.ofMm(0.03), Length.ZERO, Length.ofMm(-0.02)));
+        Recorded pen = new Recorded();
+        ChipLoad load = ChipLoad.of(Taps.m10(3, threads), HOLE, heights, pen);
+        WorkingCheck.everyFormulaGivesItsFigure(pen.steps());
+        double step = 0.5 * Math.tan(Math.toRadians(9));
+        assertThat(load.shares())
+                .extracting(FluteShare::percent)
+                .satisfiesExactly(
+                        one -> assertThat(one).isCloseTo(100 * (step + 0.05) / 3 / step, within(1e-3)),
+                        two -> assertThat(two).isCloseTo(100 * (step - 0.03) / 3 / step, within(1e-3)),
+                        three -> assertThat(three).isCloseTo(100 * (step - 0.02) / 3 / step, within(1e-3)));
+        assertThat(load.thickest().mm()).isCloseTo(load.steps().thickness().mm() * (step + 0.05) / step, within(1e-6));
+    }
+
+    /** What all lands take together does not change, however far one stands proud; who takes nothing is named. */
+    @Test
+    void sharesSumToTheWholeAndALowLandIdles() {
+        Random random = new Random(510);
+        for (int i = 0; i < 200; i++) {
+            int flutes = 2 + random.nextInt(5);
+            List<Length> heights =
+                    random.doubles(flutes, -0.2, 0.2).mapToObj(Length::ofMm).toList();
+            ChipLoad load = ChipLoad.of(Taps.m10(flutes, 4), HOLE, new Evenness(Length.ZERO, heights), Pen.NONE);
+            double sum = load.shares().stream().mapToDouble(FluteShare::percent).sum();
+            assertThat(sum).as(heights.toString()).isCloseTo(100, within(1e-9));
+        }
+        Evenness low = new Evenness(Length.ZERO, List.of(Length.ZERO, Length.ZERO, Length.ofMm(-0.2)));
+        assertThat(ChipLoad.of(Taps.m10(3, 4), HOLE, low, Pen.NONE).shares())
+                .filteredOn(FluteShare::isIdle)
+                .extracting(FluteShare::flute)
+                .containsExactly(3);
     }
 
     @Test
     void everyPrintedFormulaGivesItsFigure() {
         Recorded pen = new Recorded();
-        ChipLoad.of(Taps.m10(3, 4), HOLE, Length.ofMm(0.02), pen);
+        ChipLoad.of(Taps.m10(3, 4), HOLE, Evenness.of(Length.ofMm(0.02)), pen);
         WorkingCheck.everyFormulaGivesItsFigure(pen.steps());
     }
 
@@ -192,7 +233,7 @@ class ChipLoadTest {
     }
 
     private static ChipLoad load(Tap tap, Length hole) {
-        return ChipLoad.of(tap, hole, Length.ZERO, Pen.NONE);
+        return ChipLoad.of(tap, hole, Evenness.ALIKE, Pen.NONE);
     }
 
     private static Geometry polygon(double... zr) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.cut;
 
+import landfall.chip.Evenness;
 import landfall.material.CuttingFluid;
 import landfall.material.Materials;
 import landfall.quantity.Angle;
@@ -96,7 +97,7 @@ final class Bench {
     }
 
     static CutWish.How fluid(CuttingFluid fluid) {
-        return new CutWish.How(fluid, null, null, CutWish.How.USUAL.holding(), Length.ZERO);
+        return new CutWish.How(fluid, null, Driven.UNTOLD, CutWish.How.USUAL.holding(), Evenness.ALIKE);
     }
 
     static CutForecast cut(Tap tap, CutWish wish) {

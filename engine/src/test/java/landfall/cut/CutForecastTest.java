@@ -8,17 +8,19 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import java.util.List;
 import landfall.chip.ChipBreak;
 import landfall.chip.ChipFlow;
-import landfall.cut.CutWish.Drive;
+import landfall.chip.Evenness;
 import landfall.cut.CutWish.Grip;
 import landfall.cut.CutWish.Holding;
 import landfall.cut.CutWish.How;
 import landfall.cut.CutWish.Opening;
+import landfall.cut.Driven.Drive;
 import landfall.cut.Strength.Part;
 import landfall.fault.Finding;
 import landfall.material.CuttingFluid;
 import landfall.material.Materials;
 import landfall.material.WorkMaterial;
 import landfall.quantity.Length;
+import landfall.tap.Body;
 import landfall.tap.FluteKind;
 import landfall.tap.Make;
 import landfall.tap.Tap;
@@ -62,9 +64,9 @@ class CutForecastTest {
         How told = new How(
                 CuttingFluid.LIGHT_OIL,
                 Opening.BLIND,
-                Drive.HAND,
+                Driven.by(Drive.HAND),
                 new Holding(Grip.SQUARE, Length.ofMm(6.2)),
-                Length.ofMm(0.01));
+                Evenness.of(Length.ofMm(0.01)));
         for (WorkMaterial material : Materials.all()) {
             for (FluteKind kind : List.of(FluteKind.STRAIGHT, FluteKind.SPIRAL_RIGHT, FluteKind.SPIRAL_POINT)) {
                 Tap tap = Bench.m8(kind, "M8x1.25-6H", Make.PLAIN_HSS);
@@ -141,6 +143,58 @@ class CutForecastTest {
         assertThat(entry.get(1).torque().expected() / full).isBetween(0.5, 0.65);
     }
 
+    /** M8 to 16 mm: 5.0 mm of chamfer, then level to one diameter, up to the full torque, and the way back. */
+    @Test
+    void theCurveRunsThroughEntryDepthAndReversal() {
+        CutForecast cut = Bench.cut(Bench.m8(), Bench.wish("C45", 6.8, 16));
+        TorqueForecast torque = cut.load().torque();
+        List<CurvePoint> curve = torque.curve();
+        assertThat(curve)
+                .extracting(point -> point.phase().code())
+                .containsExactly("entering", "entering", "entering", "entering", "cutting", "cutting", "reversing");
+        assertThat(curve.get(4).way().mm()).isCloseTo(5 + 8, within(1e-9));
+        assertThat(curve.get(5).way().mm()).isCloseTo(5 + 16, within(1e-9));
+        assertThat(curve.get(4).torque().expected()).isCloseTo(torque.full().expected() / 1.1, within(1e-9));
+        assertThat(curve.get(5).torque()).isEqualTo(torque.full());
+        assertThat(curve.get(6).torque()).isEqualTo(torque.reversal());
+    }
+
+    /** Through: teeth leave in the order in which they entered, so the torque falls to nothing. */
+    @Test
+    void throughAHoleTheTorqueFallsAsTheChamferLeaves() {
+        How through = new How(null, Opening.THROUGH, Driven.UNTOLD, How.USUAL.holding(), Evenness.ALIKE);
+        CutWish wish = Bench.wish("C45", 6.8, 6, Wear.FRESH, through);
+        List<CurvePoint> leaving = Bench.cut(Bench.m8(), wish).load().torque().curve().stream()
+                .filter(point -> point.phase() == CurvePoint.Phase.LEAVING)
+                .toList();
+        assertThat(leaving).hasSize(4);
+        double before = Double.MAX_VALUE;
+        for (CurvePoint point : leaving) {
+            assertThat(point.torque().expected()).isLessThan(before);
+            before = point.torque().expected();
+        }
+        assertThat(before).isCloseTo(0, within(1e-9));
+        WorkingCheck.everyFormulaGivesItsFigure(
+                CutForecast.of(Bench.m8(), wish).orThrow().steps());
+    }
+
+    /** Work done entering, turn by turn, is that of all teeth less what is still outside: the sum of the slices. */
+    @Test
+    void theWorkOfEntryIsThatOfTheSlicesInTheCut() {
+        CutForecast cut = Bench.cut(Bench.m8(), Bench.wish("C45", 6.8, 6));
+        double moment = 0;
+        var slices = cut.chips().load().slices();
+        for (EntryTorque turn : cut.load().torque().entry()) {
+            int in = Math.min(slices.size(), 3 * turn.turn());
+            moment = slices.subList(0, in).stream()
+                    .mapToDouble(slice -> slice.area().mm2() * slice.radius().mm())
+                    .sum();
+            double energy =
+                    2 * Math.PI * moment * cut.load().torque().specific().nPerMm2() / 1000 * 1.05;
+            assertThat(2 * Math.PI * turn.torque().expected()).isCloseTo(energy, withinPercentage(1e-9));
+        }
+    }
+
     @Test
     void marginSetsTheUpperTorqueAgainstTheLowerStrength() {
         CutForecast.Load load = Bench.cut(Bench.m8(), Bench.wish("C45", 6.8, 8)).load();
@@ -160,12 +214,8 @@ class CutForecastTest {
     void theSquareIsWeakerThanItsRoundShankAndACollectLeavesItOut() {
         Tap m12 = Bench.oneArc("M12x1.75-6H", 4, 0.5, 0.35, 4);
         Tap tap = new Tap(
-                m12.callOut(),
-                m12.cutting(),
-                new landfall.tap.Body(null, null, Length.ofMm(9), null),
-                m12.pitch(),
-                m12.make());
-        How square = new How(null, null, null, new Holding(Grip.SQUARE, Length.ofMm(7)), Length.ZERO);
+                m12.callOut(), m12.cutting(), new Body(null, null, Length.ofMm(9), null), m12.pitch(), m12.make());
+        How square = new How(null, null, Driven.UNTOLD, new Holding(Grip.SQUARE, Length.ofMm(7)), Evenness.ALIKE);
         Strength strength = Bench.cut(tap, Bench.wish("C45", 10.2, 12, Wear.FRESH, square))
                 .load()
                 .strength();
@@ -174,7 +224,7 @@ class CutForecastTest {
                 .containsExactly(Part.THREAD, Part.SHANK, Part.SQUARE);
         assertThat(strength.members().get(2).torque().low()).isCloseTo(60.6, within(0.1));
         assertThat(strength.members().get(1).torque().low()).isCloseTo(121.7, within(0.1));
-        How collet = new How(null, null, null, new Holding(Grip.COLLET, null), Length.ZERO);
+        How collet = new How(null, null, Driven.UNTOLD, new Holding(Grip.COLLET, null), Evenness.ALIKE);
         assertThat(Bench.cut(tap, Bench.wish("C45", 10.2, 12, Wear.FRESH, collet))
                         .load()
                         .strength()
@@ -183,10 +233,39 @@ class CutForecastTest {
                 .containsExactly(Part.THREAD, Part.SHANK);
     }
 
+    /** A neck of 6 on M8: pi*216/16 = 42.41 mm3, at 850 N/mm2 36.05 N m. */
+    @Test
+    void aMeasuredNeckIsAMemberOfItsOwn() {
+        Tap m8 = Bench.m8();
+        Body necked = new Body(Length.ofMm(22), Length.ofMm(72), Length.ofMm(8), Length.ofMm(6), null);
+        Tap tap = new Tap(m8.callOut(), m8.cutting(), necked, m8.pitch(), m8.make());
+        CutForecast cut = Bench.cut(tap, Bench.wish("C45", 6.8, 12));
+        assertThat(cut.load().strength().members())
+                .extracting(Strength.Member::part)
+                .containsExactly(Part.THREAD, Part.NECK, Part.SHANK, Part.SQUARE);
+        assertThat(cut.load().strength().members().get(1).torque().low()).isCloseTo(36.05, within(0.01));
+        assertThat(codes(cut)).doesNotContain("neckNotTold");
+        assertThat(codes(Bench.cut(m8, Bench.wish("C45", 6.8, 12)))).contains("neckNotTold");
+    }
+
+    /** M16 of DIN 376: shank 12, square 9 (read); .208*729 = 151.6 mm3: at 1100 N/mm2 166.8 N m, under the thread. */
+    @Test
+    void aShankThatIsNotToldIsThatOfAListedBlank() {
+        How mill = new How(null, null, Driven.by(Drive.MILL), How.USUAL.holding(), Evenness.ALIKE);
+        CutForecast cut =
+                Bench.cut(Bench.oneArc("M16x2-6H", 4, 0.5, 0.35, 4), Bench.wish("C45", 14, 16, Wear.FRESH, mill));
+        assertThat(cut.load().strength().list()).isEqualTo("DIN 376");
+        assertThat(cut.load().strength().governing().part()).isEqualTo(Part.SQUARE);
+        assertThat(cut.load().strength().governing().torque().expected()).isCloseTo(166.8, within(0.1));
+        assertThat(codes(cut)).contains("shankListed");
+        assertThat(codes(Bench.cut(Bench.oneArc("G 1/2", 4, 0.5, 0.35, 4), Bench.wish("C45", 19, 10))))
+                .contains("shankNotTold");
+    }
+
     @Test
     void whatTheMaterialAndTheWorkAskForIsSaid() {
         assertThat(codes(Bench.cut(Bench.m8(), Bench.wish("AZ91", 6.8, 8)))).contains("magnesium", "noTorquePoint");
-        How blind = new How(null, Opening.BLIND, Drive.HAND, How.USUAL.holding(), Length.ZERO);
+        How blind = new How(null, Opening.BLIND, Driven.by(Drive.HAND), How.USUAL.holding(), Evenness.ALIKE);
         Tap spiralPoint = Bench.m8(FluteKind.SPIRAL_POINT, "M8x1.25-6H", Make.PLAIN_HSS);
         assertThat(codes(Bench.cut(spiralPoint, Bench.wish("C45", 6.8, 8, Wear.FRESH, blind))))
                 .contains("chipsAhead", "byHand")

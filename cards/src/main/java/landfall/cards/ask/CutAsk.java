@@ -15,15 +15,19 @@ import landfall.cards.form.Form;
 import landfall.cards.form.Kind;
 import landfall.cards.form.Kinds;
 import landfall.cards.form.Quantities;
+import landfall.chip.Evenness;
 import landfall.cut.CutForecast;
 import landfall.cut.CutWish;
-import landfall.cut.CutWish.Drive;
 import landfall.cut.CutWish.Grip;
 import landfall.cut.CutWish.Holding;
 import landfall.cut.CutWish.How;
 import landfall.cut.CutWish.Opening;
+import landfall.cut.Driven;
+import landfall.cut.Driven.Drive;
+import landfall.cut.Driven.Holder;
 import landfall.fault.Answer;
 import landfall.fault.Finding;
+import landfall.fault.OutOfRange;
 import landfall.material.CuttingFluid;
 import landfall.material.WorkMaterial;
 import landfall.quantity.Length;
@@ -44,6 +48,11 @@ public final class CutAsk implements Question {
     private static final Field<CuttingFluid> FLUID =
             Field.optional("fluid", codes(CuttingFluid.values(), CuttingFluid::code), "sulphur-oil");
     private static final Field<Drive> DRIVE = Field.optional("drive", codes(Drive.values(), CutAsk::code), "hand");
+    private static final Field<Holder> HOLDER = Field.optional("holder", codes(Holder.values(), CutAsk::code), "float");
+    private static final Field<Length> BAR = Field.optional("bar", Quantities.length(5, 3000), "200 mm");
+    private static final Field<Length> FEED = Field.optional("feed", Quantities.length(0.01, 100), "1.22 mm");
+    private static final Field<List<Length>> HEIGHTS =
+            Field.optional("heights", InspectAsk.LENGTHS, "0.02; 0; -0.01 mm");
     private static final Field<Grip> HELD = Field.optional("held", codes(Grip.values(), CutAsk::code), "square");
     private static final Field<Length> SQUARE = Field.optional("square", Quantities.length(0.3, 200), "6.2 mm");
     private static final Field<Length> RUN_OUT = Field.optional("run-out", Quantities.length(0, 2), "0.02 mm");
@@ -58,9 +67,14 @@ public final class CutAsk implements Question {
                     HoleAsk.BLIND,
                     HoleAsk.THROUGH,
                     DRIVE,
+                    HOLDER,
+                    TapAsk.SPINDLE,
+                    BAR,
+                    FEED,
                     HELD,
                     SQUARE,
                     RUN_OUT,
+                    HEIGHTS,
                     ThreadAsk.UNITS))
             .called("cut");
 
@@ -124,21 +138,31 @@ public final class CutAsk implements Question {
             return Answer.refused(
                     new Finding("blind", "blind and through", "cannot both be", "say which of the two the hole is"));
         }
-        How how = new How(
-                entries.get(FLUID).orElse(null),
-                opening(blind, through),
+        try {
+            return CutForecast.of(tap, wish(entries, opening(blind, through)));
+        } catch (OutOfRange e) {
+            return Answer.refused(e.finding());
+        }
+    }
+
+    private static CutWish wish(Entries entries, @Nullable Opening opening) {
+        Driven driven = new Driven(
                 entries.get(DRIVE).orElse(null),
-                new Holding(
-                        entries.get(HELD).orElse(Grip.SQUARE),
-                        entries.get(SQUARE).orElse(null)),
-                entries.get(RUN_OUT).orElse(Length.ZERO));
-        CutWish wish = new CutWish(
+                entries.get(HOLDER).orElse(null),
+                entries.get(TapAsk.SPINDLE).orElse(null),
+                entries.get(BAR).orElse(null),
+                entries.get(FEED).orElse(null));
+        Holding holding = new Holding(
+                entries.get(HELD).orElse(Grip.SQUARE),
+                entries.get(SQUARE).or(() -> entries.get(TapFields.SQUARE)).orElse(null));
+        Evenness evenness = new Evenness(
+                entries.get(RUN_OUT).orElse(Length.ZERO), entries.get(HEIGHTS).orElse(List.of()));
+        return new CutWish(
                 entries.need(CUTS),
                 entries.need(HOLE),
                 entries.need(DEPTH),
                 entries.get(WEAR).orElse(null),
-                how);
-        return CutForecast.of(tap, wish);
+                new How(entries.get(FLUID).orElse(null), opening, driven, holding, evenness));
     }
 
     private static @Nullable Opening opening(boolean blind, boolean through) {

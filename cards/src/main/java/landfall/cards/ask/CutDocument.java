@@ -12,8 +12,11 @@ import landfall.chip.ChipLoad;
 import landfall.chip.ChipRoom;
 import landfall.chip.FluteShare;
 import landfall.chip.Slice;
+import landfall.cut.CurvePoint;
 import landfall.cut.CutForecast;
+import landfall.cut.DriveEffect;
 import landfall.cut.EntryTorque;
+import landfall.cut.HandTurning;
 import landfall.cut.MemberRules;
 import landfall.cut.Pace;
 import landfall.cut.Strength;
@@ -57,6 +60,7 @@ final class CutDocument {
         items.add(band("torque", torque.full(), Unit.TORQUE, "T_l", "T", "T_h"));
         items.add(band("reversal", torque.reversal(), Unit.TORQUE, "T_bl", "T_b", "T_bh"));
         items.add(entry(torque));
+        items.add(curve(torque));
         items.add(band("thrust", torque.thrust(), Unit.FORCE, "F_al", "F_a", "F_ah"));
         Strength strength = cut.load().strength();
         items.add(band("breaking", strength.breaking(), Unit.TORQUE, "B_l", "B_e", "B_h"));
@@ -70,6 +74,7 @@ final class CutDocument {
             items.add(chipBreak(turns));
         }
         items.add(bars());
+        items.addAll(drive(cut.load().drive()));
         items.addAll(pace(cut.pace()));
         return items;
     }
@@ -92,6 +97,7 @@ final class CutDocument {
         items.add(behind.figure("totalArea", load.totalArea().mm2(), Unit.AREA, "A_all"));
         items.add(new Item.Text("direction", cut.chips().flow().code()));
         if (!load.shares().isEmpty()) {
+            items.add(behind.figure("thickest", load.thickest(), "h_max"));
             items.add(shares(load));
         }
         return new Item.Group("chip", items);
@@ -120,6 +126,19 @@ final class CutDocument {
                     torque(turn.torque(), List.of(rules.low(), rules.expected(), rules.high()))));
         }
         return new Item.Rows("entry", rows);
+    }
+
+    private Item curve(TorqueForecast torque) {
+        List<Item.Group> rows = new ArrayList<>();
+        for (CurvePoint point : torque.curve()) {
+            CurvePoint.Rules rules = point.rules();
+            rows.add(Item.Group.of(
+                    "point",
+                    new Item.Text("phase", point.phase().code()),
+                    behind.figure("depth", point.way(), rules.way().symbol()),
+                    torque(point.torque(), List.of(rules.low(), rules.expected(), rules.high()))));
+        }
+        return new Item.Rows("torqueCurve", rows);
     }
 
     private Item members(Strength strength) {
@@ -163,10 +182,34 @@ final class CutDocument {
     }
 
     private Item bars() {
-        return Item.Group.of(
-                "bar",
-                behind.figure("safe", cut.load().hand().safe(), "l_safe"),
-                behind.figure("needed", cut.load().hand().needed(), "l_need"));
+        HandTurning hand = cut.load().hand();
+        List<Item> items = new ArrayList<>();
+        items.add(behind.figure("safe", hand.safe(), "l_safe"));
+        items.add(behind.figure("needed", hand.needed(), "l_need"));
+        items.add(behind.figure("breaks", hand.breaks(), "l_brk"));
+        if (hand.gives() != null) {
+            items.add(band("gives", hand.gives(), Unit.TORQUE, "M_f", "M_h", "M_s"));
+        }
+        return new Item.Group("bar", items);
+    }
+
+    private List<Item> drive(DriveEffect drive) {
+        List<Item> items = new ArrayList<>();
+        DriveEffect.Slip slip = drive.slip();
+        if (slip != null) {
+            items.add(new Item.Range(
+                    "slip",
+                    behind.point(slip.least().nm(), Unit.TORQUE, "M_min"),
+                    behind.point(slip.most().nm(), Unit.TORQUE, "M_max"),
+                    Unit.TORQUE));
+        }
+        if (drive.lag() != null) {
+            items.add(behind.figure("feedError", drive.lag(), "e_f"));
+        }
+        if (drive.push() != null) {
+            items.add(band("axialForce", drive.push(), Unit.FORCE, "F_el", "F_e", "F_eh"));
+        }
+        return items;
     }
 
     private List<Item> pace(Pace pace) {

@@ -31,7 +31,7 @@ import org.jspecify.annotations.Nullable;
 /** {@code inspect}: whether a reground tap is right, by instruments that a shop has. */
 public final class InspectAsk implements Question {
     private static final int MOST_LANDS = 16;
-    private static final Kind<List<Length>> LENGTHS = new Kind<>(
+    static final Kind<List<Length>> LENGTHS = new Kind<>(
             "a length for each land, a semicolon between: 5.05; 5.02; 5.07 mm",
             InspectAsk::lengths,
             Kinds.ordered("type", "string"));

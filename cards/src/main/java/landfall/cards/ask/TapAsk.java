@@ -22,7 +22,7 @@ public final class TapAsk implements Question {
     private static final Field<Boolean> BY_HAND =
             Field.optional("hand", Kinds.YES_NO, "yes").worded("by-hand");
     private static final Field<Boolean> MACHINE = Field.optional("machine", Kinds.YES_NO, "yes");
-    private static final Field<Boolean> SPINDLE =
+    static final Field<Boolean> SPINDLE =
             Field.optional("spindle", Kinds.choice(Kinds.ordered("vertical", false, "horizontal", true)), "vertical");
     private static final Form FORM = Form.of(
             "tap",

@@ -196,6 +196,7 @@ public final class TapCard {
                 or(entries, TapFields.THREAD_LENGTH),
                 or(entries, TapFields.OVERALL),
                 or(entries, TapFields.SHANK),
+                or(entries, TapFields.NECK),
                 or(entries, TapFields.BACK_TAPER));
     }
 

@@ -41,6 +41,8 @@ public final class TapFields {
     static final Field<Length> THREAD_LENGTH = optional("threadLength", Quantities.length(0.5, 1000), "22 mm");
     static final Field<Length> OVERALL = optional("overallLength", Quantities.length(5, 2000), "72 mm");
     static final Field<Length> SHANK = optional("shank.diameter", Quantities.diameter(0.5, 300), "8 mm");
+    static final Field<Length> NECK = optional("shank.neck", Quantities.diameter(0.3, 300), "6.1 mm");
+    public static final Field<Length> SQUARE = optional("shank.square", Quantities.length(0.3, 200), "6.2 mm");
     static final Field<Double> BACK_TAPER = optional("backTaper", Quantities.number(0, 0.01), "0.001");
     static final Field<ThreadRelief.Kind> RELIEF = optional(
             "threadRelief.kind", CardKinds.codes(ThreadRelief.Kind.values(), ThreadRelief.Kind::code), "concentric");
@@ -79,6 +81,8 @@ public final class TapFields {
             THREAD_LENGTH,
             OVERALL,
             SHANK,
+            NECK,
+            SQUARE,
             BACK_TAPER,
             RELIEF,
             RELIEF_SLOPE,

@@ -30,7 +30,7 @@ class CutAskTest {
     @Test
     void theContractsKeysAnswerAndEveryFigureHasItsStep() {
         Document document =
-                m8("blind", "yes", "run-out", "0.02", "drive", "hand").orThrow();
+                m8("blind", "yes", "run-out", "0.02", "drive", "drill-press").orThrow();
         Walk.through(document);
         WorkingCheck.everyFormulaGivesItsFigure(document.working());
         assertThat(JsonAnswer.line(document, false))
@@ -61,6 +61,33 @@ class CutAskTest {
         assertThat(JsonAnswer.line(document, false))
                 .contains("\"direction\":\"back\"")
                 .doesNotContain("chipBreak");
+    }
+
+    /** Way, bar, slip, feed and heights: each has its key, each figure its step. */
+    @Test
+    void theWayOfTurningHasItsFigures() {
+        Document hand = m8("drive", "hand", "bar", "200 mm", "heights", "0.02; 0; -0.01 mm")
+                .orThrow();
+        Walk.through(hand);
+        assertThat(JsonAnswer.line(hand, false))
+                .contains("\"bar\":{\"safe\":", "\"breaks\":", "\"gives\":{\"low\":5,", "\"thickest\":")
+                .contains(
+                        "\"torqueCurve\":[{\"phase\":\"entering\",\"depth\":{\"value\":1.25",
+                        "\"phase\":\"reversing\"");
+        Document mill = m8("drive", "mill", "holder", "slip", "feed", "1.24 mm", "shank.neck", "6 mm")
+                .orThrow();
+        Walk.through(mill);
+        assertThat(JsonAnswer.line(mill, false))
+                .contains("\"slip\":{\"min\":", "\"feedError\":{\"value\":-0.096", "\"axialForce\":{\"low\":")
+                .contains("\"part\":\"neck\"");
+    }
+
+    @Test
+    void aRunOutBesideHeightsIsRefused() {
+        assertThat(m8("run-out", "0.02", "heights", "0; 0; 0").findings())
+                .extracting(Finding::sentence)
+                .containsExactly("heights: \"beside a run-out\" must be given without one. To mend: leave the run-out"
+                        + " or the heights out.");
     }
 
     @Test

@@ -68,6 +68,14 @@ public final class Samples {
         m8.putAll(Map.of("cuts", "C45", "hole", "6.8 mm", "depth", "12 mm", "blind", "yes", "run-out", "0.02 mm"));
         Map<String, String> half = new LinkedHashMap<>(Cards.typed("tap-half-13-worn.json"));
         half.putAll(Map.of("hole", "27/64", "depth", ".75", "wear", "due"));
-        return List.of(cut.answer(m8).orThrow(), cut.answer(half).orThrow());
+        Map<String, String> driven = new LinkedHashMap<>(m8);
+        driven.putAll(Map.of("drive", "mill", "holder", "slip", "feed", "1.24 mm", "spindle", "vertical"));
+        Map<String, String> hand = new LinkedHashMap<>(m8);
+        hand.putAll(Map.of("drive", "hand", "bar", "200 mm"));
+        return List.of(
+                cut.answer(m8).orThrow(),
+                cut.answer(half).orThrow(),
+                cut.answer(driven).orThrow(),
+                cut.answer(hand).orThrow());
     }
 }
