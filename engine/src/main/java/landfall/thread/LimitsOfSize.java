@@ -12,13 +12,16 @@ import landfall.working.Worked;
  *
  * <p>Family, hand, pitch, starts and lead stand in {@code callOut.thread()}. A side is empty when the call-out's class
  * names the other one; a taper thread has {@code taper} and no sides.
+ *
+ * @param fit with the side that is not named taken in its usual class; empty where a family has limits of one side only
  */
 public record LimitsOfSize(
         CallOut callOut,
         Optional<SideLimits> internal,
         Optional<SideLimits> external,
         Optional<ExternalExtras> extras,
-        Optional<Taper> taper) {
+        Optional<Taper> taper,
+        Optional<Fit> fit) {
 
     public static LimitsOfSize of(CallOut callOut, Pen pen) {
         return of(callOut, MinorRounding.CURRENT, pen);
@@ -28,7 +31,8 @@ public record LimitsOfSize(
         Optional<SideLimits> external = callOut.limits(Side.EXTERNAL, rounding, pen);
         Optional<SideLimits> internal = callOut.limits(Side.INTERNAL, rounding, pen);
         Optional<ExternalExtras> extras = external.isPresent() ? callOut.externalExtras(pen) : Optional.empty();
-        return new LimitsOfSize(callOut, internal, external, extras, callOut.taper(pen));
+        return new LimitsOfSize(
+                callOut, internal, external, extras, callOut.taper(pen), Fit.of(callOut, rounding, pen));
     }
 
     /** The answer with its working. */

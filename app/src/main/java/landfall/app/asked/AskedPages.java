@@ -73,13 +73,13 @@ public final class AskedPages {
                         shell,
                         new IdentifyAsk(),
                         Place.TAP,
-                        Place.TAP.path(),
+                        "/identify",
                         List.of("major", "tpi", "pitch", "shank", "flutes", "uncertainty")),
                 new AskedPage(
                         shell,
                         new TapAsk(),
                         Place.TAP,
-                        "/tap",
+                        Place.TAP.path(),
                         List.of("thread", "material", "depth", "blind", "through", "hand", "machine")),
                 new AskedPage(shell, new CutAsk(), Place.CUT, Place.CUT.path(), CUT),
                 new AskedPage(

@@ -6,7 +6,7 @@ public enum Place {
     TODAY("/", "Today"),
     THREAD("/thread", "Thread"),
     HOLE("/hole", "Hole"),
-    TAP("/identify", "Tap"),
+    TAP("/tap", "Tap"),
     CUT("/cut", "Cut"),
     GRIND("/grind", "Grind"),
     GAUGE("/gauge", "Gauge"),

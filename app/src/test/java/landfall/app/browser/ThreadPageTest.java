@@ -4,12 +4,16 @@ package landfall.app.browser;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
+import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** From the box on Today to the limits of a thread. */
 class ThreadPageTest {
@@ -60,5 +64,55 @@ class ThreadPageTest {
         page.navigate(chromium.address("/thread?thread=M8x1.25-6H&units=inch"));
         assertThat(figure(page, "internal.pitch.min")).hasText("0.2830in");
         assertThat(page.locator("#how-internal-pitch-min .other")).containsText("7.188 mm");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "M8x1.25-6H",
+                "1/4-20 UNC",
+                "1/4-28 UNJF",
+                "1/2-14 NPT",
+                "G 1/2",
+                "1/4-20 BSW",
+                "2 BA",
+                "1/2-10 ACME",
+                "Tr20x8(P4)-LH",
+                "STI M8"
+            })
+    void everyFamilyIsDrawnLargeEnoughToReadOnAPhone(String callOut) {
+        Page page = chromium.page(Chromium.PHONE, ColorScheme.DARK);
+        page.navigate(chromium.address("/thread"));
+        page.locator("[name=thread]").fill(callOut);
+        assertThat(page.locator(".drawing svg").first()).isVisible();
+        assertThat(page.locator("article.sheet > h2").first()).containsText(callOut);
+        Object least = page.evaluate("() => Math.min(...[...document.querySelectorAll('.drawing text')]"
+                + ".map(t => parseFloat(t.getAttribute('font-size')) * t.ownerSVGElement.getBoundingClientRect().width"
+                + " / t.ownerSVGElement.viewBox.baseVal.width))");
+        Assertions.assertThat(((Number) least).doubleValue()).isGreaterThan(13.9);
+        Assertions.assertThat(chromium.complaints()).isEmpty();
+        page.context().close();
+    }
+
+    /** 7.188 - 7.160 and 7.348 - 7.042 mm, from the limits of ISO 965-2:1998; the screw's class is the usual one. */
+    @Test
+    void theClearanceStandsInTheDrawingAndBesideIt() {
+        Page page = chromium.page(Chromium.DESKTOP, ColorScheme.LIGHT);
+        page.navigate(chromium.address("/thread?thread=M8x1.25-6H"));
+        assertThat(figure(page, "fit.least")).hasText("0.028mm");
+        assertThat(figure(page, "fit.greatest")).hasText("0.306mm");
+        assertThat(page.locator(".drawing").first()).containsText("least 0.028, greatest 0.306");
+        page.locator("a", new Page.LocatorOptions().setHasText("Which tap suits"))
+                .click();
+        assertThat(page.locator("[name=thread]")).hasValue("M8x1.25-6H");
+    }
+
+    @Test
+    void itWorksWithoutAScript() {
+        Page page = chromium.page(new Browser.NewContextOptions().setJavaScriptEnabled(false));
+        page.navigate(chromium.address("/thread"));
+        page.locator("[name=thread]").fill("1/2-14 NPT");
+        page.locator("button.first").click();
+        assertThat(page.locator(".drawing")).hasCount(2);
     }
 }

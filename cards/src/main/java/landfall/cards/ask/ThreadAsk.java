@@ -56,6 +56,15 @@ public final class ThreadAsk implements Question {
         return TakenForGranted.told(FORM.judge(typed, UnitSystem.METRIC).map(ThreadAsk::document), typed);
     }
 
+    /** The engine's record of what was typed, for drawings. */
+    public Answer<Worked<LimitsOfSize>> limits(Map<String, String> typed) {
+        return FORM.judge(typed, UnitSystem.METRIC).map(ThreadAsk::limits);
+    }
+
+    private static Worked<LimitsOfSize> limits(Entries entries) {
+        return limits(entries.need(TapFields.THREAD), entries.get(ROUNDING).orElse(MinorRounding.CURRENT));
+    }
+
     /** The engine's record with its working. */
     public static Worked<LimitsOfSize> limits(CallOut callOut, MinorRounding rounding) {
         return Worked.of(pen -> {
@@ -72,7 +81,7 @@ public final class ThreadAsk implements Question {
 
     private static Document document(Entries entries) {
         CallOut callOut = entries.need(TapFields.THREAD);
-        Worked<LimitsOfSize> worked = limits(callOut, entries.get(ROUNDING).orElse(MinorRounding.CURRENT));
+        Worked<LimitsOfSize> worked = limits(entries);
         List<Step> steps = worked.steps();
         ThreadItems items = new ThreadItems(new Behind(steps));
         return new Document(

@@ -10,8 +10,10 @@ import landfall.quantity.Length;
 import landfall.quantity.Limits;
 import landfall.thread.CallOut;
 import landfall.thread.ExternalExtras;
+import landfall.thread.Fit;
 import landfall.thread.LimitsOfSize;
 import landfall.thread.ScrewThread;
+import landfall.thread.Side;
 import landfall.thread.SideLimits;
 import landfall.thread.Taper;
 import org.jspecify.annotations.Nullable;
@@ -40,8 +42,19 @@ final class ThreadItems {
         items.add(behind.figure("lead", thread.lead().perTurn(), "L"));
         limits.internal().ifPresent(side -> items.add(new Item.Group("internal", internal(side))));
         limits.external().ifPresent(side -> items.add(new Item.Group("external", external(side, limits.extras()))));
+        limits.fit().ifPresent(fit -> items.add(new Item.Group("fit", fit(fit))));
         limits.taper().ifPresent(taper -> items.add(new Item.Group("taper", taper(taper))));
         return items;
+    }
+
+    /** The room between the flanks; the side that the call-out does not name is the usual one. */
+    private List<Item> fit(Fit fit) {
+        String inside = fit.internal().className() + (fit.usual() == Side.INTERNAL ? " (usual)" : "");
+        String outside = fit.external().className() + (fit.usual() == Side.EXTERNAL ? " (usual)" : "");
+        return List.of(
+                new Item.Text("pair", inside + " with " + outside),
+                behind.figure("least", fit.least(), "c_min"),
+                behind.figure("greatest", fit.greatest(), "c_max"));
     }
 
     /** A taper thread: its diameters plane by plane, and how far it screws in. */

@@ -48,6 +48,11 @@ public final class GCallOut implements CallOut {
     }
 
     @Override
+    public CallOut withoutClass() {
+        return new GCallOut(size, Optional.empty(), hand);
+    }
+
+    @Override
     public Optional<SideLimits> limits(Side side, Pen pen) {
         if (side == Side.INTERNAL) {
             return grade.isPresent() ? Optional.empty() : Optional.of(internal(pen));

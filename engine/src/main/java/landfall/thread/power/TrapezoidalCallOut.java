@@ -69,6 +69,11 @@ public record TrapezoidalCallOut(TrapezoidalSize size, Fit fit, Hand hand) imple
     }
 
     @Override
+    public CallOut withoutClass() {
+        return new TrapezoidalCallOut(size, new Fit(0, 0, fit.position()), hand);
+    }
+
+    @Override
     public Optional<SideLimits> limits(Side side, Pen pen) {
         int grade = side == Side.EXTERNAL ? fit.externalGrade : fit.internalGrade;
         if (grade == 0 && !fit.isOpen()) {

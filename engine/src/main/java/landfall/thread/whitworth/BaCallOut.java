@@ -50,6 +50,11 @@ public final class BaCallOut implements CallOut {
         return fit.map(WhitworthClass::code).stream().toList();
     }
 
+    @Override
+    public CallOut withoutClass() {
+        return new BaCallOut(size, Optional.empty(), hand);
+    }
+
     /** Close is a class of screws only; normal is the one class of holes and the usual one of screws. */
     @Override
     public Optional<SideLimits> limits(Side side, Pen pen) {

@@ -52,6 +52,11 @@ public final class WhitworthCallOut implements CallOut {
     }
 
     @Override
+    public CallOut withoutClass() {
+        return new WhitworthCallOut(size, Optional.empty(), hand);
+    }
+
+    @Override
     public Optional<SideLimits> limits(Side side, Pen pen) {
         WhitworthClass named = fit.orElse(WhitworthClass.MEDIUM);
         return named.isFor(side) ? Optional.of(limits(side, named, pen)) : Optional.empty();

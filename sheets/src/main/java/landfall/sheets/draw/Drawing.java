@@ -68,8 +68,13 @@ public final class Drawing {
 
     /** Hatched at 45 degrees, lines so far apart on paper. */
     public Drawing hatch(Outline outline, double spacing) {
+        return hatch(outline, spacing, 45);
+    }
+
+    /** Hatched in a direction: two parts that touch are hatched in two. */
+    public Drawing hatch(Outline outline, double spacing, double directionDeg) {
         requireClosed(outline);
-        String path = new Hatching(45, spacing).within(outline);
+        String path = new Hatching(directionDeg, spacing).within(outline);
         if (!path.isEmpty()) {
             body.append("<path ")
                     .append(Line.HATCH.attributes(ink))

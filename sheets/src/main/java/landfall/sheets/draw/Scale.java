@@ -20,6 +20,21 @@ public record Scale(double ratio) {
     /** The largest scale of the series at which a real length is no longer than so many millimetres of paper. */
     public static Scale fitting(Length real, double paperMm) {
         double largest = paperMm / real.mm();
+        return largest < 1 ? new Scale(1 / reduction(1 / largest)) : new Scale(enlargement(largest));
+    }
+
+    /** The least step of the series that reduces enough. */
+    private static double reduction(double least) {
+        double decade = Math.pow(10, Math.floor(Math.log10(least)));
+        for (double step : STEPS) {
+            if (step * decade >= least * (1 - 1e-12)) {
+                return step * decade;
+            }
+        }
+        return 10 * decade;
+    }
+
+    private static double enlargement(double largest) {
         double decade = Math.pow(10, Math.floor(Math.log10(largest)));
         double best = STEPS.get(0);
         for (double step : STEPS) {
@@ -27,7 +42,7 @@ public record Scale(double ratio) {
                 best = step;
             }
         }
-        return new Scale(best * decade);
+        return best * decade;
     }
 
     /** The smaller of two scales. */
