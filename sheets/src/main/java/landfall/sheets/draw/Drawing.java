@@ -57,12 +57,23 @@ public final class Drawing {
     }
 
     public Drawing fill(Outline outline, Fill fill) {
-        requireClosed(outline);
-        body.append("<path ")
-                .append(fill.attributes(ink))
-                .append(" d=\"")
-                .append(outline.written())
-                .append("\"/>\n");
+        return fill(List.of(outline), fill);
+    }
+
+    /** Several closed outlines filled as one: one that runs round the other way is a hole in those around it. */
+    public Drawing fill(List<Outline> outlines, Fill fill) {
+        StringBuilder written = new StringBuilder();
+        for (Outline outline : outlines) {
+            requireClosed(outline);
+            written.append(outline.written());
+        }
+        if (!written.isEmpty()) {
+            body.append("<path ")
+                    .append(fill.attributes(ink))
+                    .append(" d=\"")
+                    .append(written)
+                    .append("\"/>\n");
+        }
         return this;
     }
 

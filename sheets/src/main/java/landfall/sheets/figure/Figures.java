@@ -4,6 +4,7 @@ package landfall.sheets.figure;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import landfall.quantity.Angle;
+import landfall.quantity.Area;
 import landfall.quantity.Length;
 import landfall.quantity.Rounding;
 import landfall.quantity.Speed;
@@ -37,7 +38,17 @@ public record Figures(UnitSystem units) {
 
     /** A length of which a tenth of a millimetre is enough. */
     public String coarse(Length length) {
-        return isInch() ? number(length.inch(), 3) + " in" : number(length.mm(), 1) + " mm";
+        return coarseBare(length) + " " + unit();
+    }
+
+    /** As {@link #coarse} without its unit. */
+    public String coarseBare(Length length) {
+        return isInch() ? number(length.inch(), 3) : number(length.mm(), 1);
+    }
+
+    /** Of a chip: metric to three places, inch to five. */
+    public String area(Area area) {
+        return isInch() ? number(area.inch2(), 5) + " in\u00b2" : number(area.mm2(), 3) + " mm\u00b2";
     }
 
     public String diameter(Length length) {
@@ -82,6 +93,15 @@ public record Figures(UnitSystem units) {
         BigDecimal rounded = Rounding.decimal(value).setScale(places, RoundingMode.HALF_UP);
         String text = rounded.abs().toPlainString();
         return rounded.signum() < 0 ? MINUS + text : text;
+    }
+
+    /** An estimate: so many significant digits, never more places than they need; whole above that. */
+    public static String significant(double value, int digits) {
+        if (value == 0) {
+            return "0";
+        }
+        int whole = (int) Math.floor(Math.log10(Math.abs(value)) + 1e-12) + 1;
+        return number(value, Math.max(0, digits - whole));
     }
 
     /** As {@link #number} without trailing zeros. */
