@@ -11,6 +11,7 @@ import landfall.app.shell.Frame;
 import landfall.app.shell.Place;
 import landfall.app.shell.Shell;
 import landfall.app.shell.Typed;
+import landfall.cards.ask.LifeAsk;
 import landfall.cards.ask.Question;
 import landfall.cards.words.Words;
 import landfall.fault.Answer;
@@ -27,12 +28,15 @@ public record AskedPage(Shell shell, Question question, Place place, String path
 
     public void show(Context ctx) {
         Answer<Map<String, String>> typed = Typed.of(ctx);
+        Map<String, String> given = typed instanceof Answer.Of<Map<String, String>> of ? of.value() : Map.of();
         Reply reply = Reply.to(question, typed);
         if (Shell.asksForAnswerOnly(ctx)) {
-            shell.show(ctx, "asked-answer", Map.of("noun", question.noun(), "reply", reply));
+            shell.show(
+                    ctx,
+                    "asked-answer",
+                    Map.of("noun", question.noun(), "reply", reply, "pictured", pictured(given, reply)));
             return;
         }
-        Map<String, String> given = typed instanceof Answer.Of<Map<String, String>> of ? of.value() : Map.of();
         Cells cells = new Cells(question.form(), given, reply.findings());
         Map<String, Object> values = new HashMap<>();
         values.put("frame", new Frame(title(reply), place));
@@ -41,7 +45,14 @@ public record AskedPage(Shell shell, Question question, Place place, String path
         values.put("cells", cells.of(open.toArray(String[]::new)));
         values.put("rest", cells.rest());
         values.put("reply", reply);
+        values.put("pictured", pictured(given, reply));
         shell.show(ctx, "asked", values);
+    }
+
+    private Pictured pictured(Map<String, String> given, Reply reply) {
+        return reply.answer() != null && question instanceof LifeAsk life
+                ? Pictured.of(life, given, reply.answer().units())
+                : Pictured.NOTHING;
     }
 
     private String title(Reply reply) {

@@ -6,7 +6,6 @@ import landfall.app.shell.Place;
 import landfall.app.shell.Shell;
 import landfall.cards.ask.CutAsk;
 import landfall.cards.ask.DecideAsk;
-import landfall.cards.ask.DialAsk;
 import landfall.cards.ask.GaugeAsk;
 import landfall.cards.ask.HoleAsk;
 import landfall.cards.ask.IdentifyAsk;
@@ -82,12 +81,6 @@ public final class AskedPages {
                         Place.TAP.path(),
                         List.of("thread", "material", "depth", "blind", "through", "hand", "machine")),
                 new AskedPage(shell, new CutAsk(), Place.CUT, Place.CUT.path(), CUT),
-                new AskedPage(
-                        shell,
-                        new DialAsk(),
-                        Place.GRIND,
-                        Place.GRIND.path() + "/dial",
-                        List.of("readings", "place", "thread", "flutes.count")),
                 new AskedPage(shell, new LifeAsk(), Place.GRIND, Place.GRIND.path() + "/life", LIFE),
                 new AskedPage(shell, new DecideAsk(), Place.GRIND, Place.GRIND.path() + "/decide", DECIDE),
                 new AskedPage(shell, new InspectAsk(), Place.GRIND, Place.GRIND.path() + "/inspect", INSPECT),

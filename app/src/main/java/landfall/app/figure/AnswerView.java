@@ -84,6 +84,16 @@ public final class AnswerView {
         return items.get(path) instanceof Item.Text text ? text.text() : "";
     }
 
+    /** A text in the trade's words: some are codes, made for programs to read. */
+    String words(Item.Text text) {
+        return RowView.words(document.noun(), text.text());
+    }
+
+    /** The text at a path in the trade's words; empty where there is none. */
+    public String words(String path) {
+        return items.get(path) instanceof Item.Text text ? words(text) : "";
+    }
+
     public boolean flag(String path) {
         return need(path, Item.Flag.class).yes();
     }
@@ -99,6 +109,13 @@ public final class AnswerView {
     /** The rows of a table. */
     public List<Item.Group> rows(String path) {
         return items.get(path) instanceof Item.Rows rows ? rows.rows() : List.of();
+    }
+
+    /** The rows of a table, each to be looked into. */
+    public List<RowView> rowsOf(String path) {
+        return rows(path).stream()
+                .map(row -> new RowView(row, document.noun(), path, document.units()))
+                .toList();
     }
 
     /** A table; none where the answer has none of that path, or it is empty. */

@@ -59,7 +59,7 @@ final class Sections {
     private void put(Item item, String prefix, Section section) {
         String path = prefix + item.key();
         if (item instanceof Item.Text text) {
-            section.facts().add(new Section.Fact(view.label(path), text.text()));
+            section.facts().add(new Section.Fact(view.label(path), view.words(text)));
         } else if (item instanceof Item.Flag flag) {
             section.facts().add(new Section.Fact(view.label(path), Words.of(flag.yes() ? "text.yes" : "text.no")));
         } else if (item instanceof Item.Count count) {

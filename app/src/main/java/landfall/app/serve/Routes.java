@@ -4,6 +4,7 @@ package landfall.app.serve;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Handler;
 import landfall.app.asked.AskedPages;
+import landfall.app.dial.DialPage;
 import landfall.app.grind.GrindPage;
 import landfall.app.methods.MethodsPage;
 import landfall.app.shell.Place;
@@ -23,6 +24,10 @@ final class Routes {
         page(routes, Place.GRIND.path(), grind::show);
         routes.post(Place.GRIND.path() + "/open", grind::open);
         page(routes, Place.GRIND.path() + ".pdf", grind::pdf);
+        DialPage dial = new DialPage(shell);
+        page(routes, Place.GRIND.path() + "/dial", dial::show);
+        routes.post(Place.GRIND.path() + "/dial", dial::post);
+        routes.post(Place.GRIND.path() + "/dial/open", dial::open);
         AskedPages.of(shell).forEach(asked -> page(routes, asked.path(), asked::show));
         MethodsPage methods = new MethodsPage(shell);
         page(routes, Place.METHODS.path(), methods::list);

@@ -13,6 +13,15 @@
     return form.getAttribute('action') + (query ? '?' + query : '');
   };
 
+  // An address carries what was typed; what is too long for one is sent as a form and has no address.
+  const LONGEST = 24000;
+  const askedOf = (form, address, signal) => {
+    const headers = { 'X-Landfall-Part': 'answer' };
+    if (address.length <= LONGEST) return fetch(address, { headers, signal });
+    const body = new URLSearchParams([...new FormData(form)].filter(([, value]) => typeof value === 'string'));
+    return fetch(form.getAttribute('action'), { method: 'POST', body, headers, signal });
+  };
+
   const figuresIn = part => {
     const figures = new Map();
     part.querySelectorAll('[data-figure]').forEach(f => figures.set(f.dataset.figure, f.textContent));
@@ -66,11 +75,11 @@
       asked?.abort();
       asked = new AbortController();
       try {
-        const reply = await fetch(address, { headers: { 'X-Landfall-Part': 'answer' }, signal: asked.signal });
+        const reply = await askedOf(form, address, asked.signal);
         put(answer, await reply.text());
         status.classList.add('out-of-sight');
         showFindings(form, answer);
-        if (remembered) history[left ? 'pushState' : 'replaceState'](null, '', address);
+        if (remembered && address.length <= LONGEST) history[left ? 'pushState' : 'replaceState'](null, '', address);
         left = false;
         document.querySelectorAll('[data-follows]').forEach(a => { a.href = a.dataset.follows + new URL(address, location).search; });
         status.textContent = answer.querySelector('[data-status]')?.dataset.status || '';
@@ -85,9 +94,10 @@
       await ask();
       left = true;
     };
-    form.addEventListener('input', () => {
+    form.addEventListener('input', e => {
       clearTimeout(timer);
-      timer = setTimeout(() => ask(), 150);
+      // A line that is half typed is not a wrong one yet.
+      timer = setTimeout(() => ask(), e.target.matches('textarea') ? 900 : 150);
     });
     form.addEventListener('change', now);
     form.addEventListener('submit', e => {
@@ -105,10 +115,32 @@
   };
 
   document.querySelectorAll('form[data-live]').forEach(live);
-  // A card is opened together with what is typed by now.
-  document.querySelectorAll('input[type=file][data-send]').forEach(f => f.addEventListener('change', () => {
-    f.form.requestSubmit(document.getElementById(f.dataset.send));
+
+  const write = (field, text) => {
+    field.value = text;
+    field.dispatchEvent(new Event('input', { bubbles: true }));
+    field.dispatchEvent(new Event('change', { bubbles: true }));
+  };
+  // A card is opened together with what is typed by now; a text goes straight into its field.
+  document.querySelectorAll('input[type=file][data-send]').forEach(f => f.addEventListener('change', async () => {
+    const into = document.getElementById(f.dataset.into);
+    if (!into) return f.form.requestSubmit(document.getElementById(f.dataset.send));
+    const [file] = f.files;
+    if (file) write(into, (await file.text()).trim());
+    f.value = '';
   }));
+  // Long texts are kept on this machine while they are typed, so that a closed page loses none.
+  document.querySelectorAll('[data-brings]').forEach(button => {
+    const field = document.getElementById(button.dataset.brings);
+    const key = 'landfall ' + location.pathname + ' ' + field.name;
+    const shows = () => { button.parentElement.hidden = field.value.trim() !== '' || !localStorage.getItem(key); };
+    field.addEventListener('input', () => {
+      if (field.value.trim() !== '') localStorage.setItem(key, field.value);
+      shows();
+    });
+    button.addEventListener('click', () => { write(field, localStorage.getItem(key) || ''); field.focus(); });
+    shows();
+  });
   document.addEventListener('click', e => {
     if (e.target.closest('[data-print]')) print();
     const goes = e.target.closest('[data-goes]');

@@ -7,6 +7,8 @@ import com.deque.html.axecore.playwright.AxeBuilder;
 import com.deque.html.axecore.results.Rule;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -52,6 +54,10 @@ class EveryPageTest {
             pages.put(question, tap.replace("/grind?", "/grind/" + question + "?"));
         }
         pages.put("dial-empty", "/grind/dial");
+        String readings = URLEncoder.encode(Examples.text("readings-m10.csv").strip(), StandardCharsets.UTF_8);
+        String m10 = Examples.all().get(2).address().replace("/grind?", "/grind/dial?");
+        pages.put("dial", m10 + "&readings=" + readings);
+        pages.put("dial-refused", m10 + "&readings=1+0+zero");
         pages.put("gauge-empty", "/gauge");
         pages.put("gauge", "/gauge?thread=1%2F4-20+UNC-2A&wire=.0289&over=.2625");
         pages.put("methods", "/methods");

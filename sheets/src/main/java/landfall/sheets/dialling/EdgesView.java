@@ -27,12 +27,12 @@ import org.jspecify.annotations.Nullable;
  * off, greatly magnified, the circle of the run-out beside it, and where its high side lies.
  */
 public final class EdgesView {
-    public static final Spot SIZE = Spot.at(94, 76);
+    public static final Spot SIZE = Spot.at(94, 86);
 
-    private static final Spot AXIS = Spot.at(47, 41);
+    private static final Spot AXIS = Spot.at(47, 42);
     private static final double MEAN = 18;
     private static final double ROOM = 6;
-    private static final double NAMES = 28;
+    private static final double NAMES = 28.5;
     private static final Lettering SMALL = Lettering.NOTE.sized(3);
 
     private final DialFindings found;
@@ -135,8 +135,15 @@ public final class EdgesView {
         Lettering.Anchor anchor = Math.abs(cosine) < 0.3
                 ? Lettering.Anchor.MIDDLE
                 : cosine > 0 ? Lettering.Anchor.START : Lettering.Anchor.END;
-        drawing.text(at.plus(0, -0.6), "land " + land, SMALL.bold().anchored(anchor));
-        drawing.text(at.plus(0, 3.4), stands == null ? "not told" : told(stands), SMALL.anchored(anchor));
+        // at the top the lines grow away from the tap
+        double up = Math.max(0, 4 * Math.sin(Math.toRadians(way)));
+        drawing.text(at.plus(0, -0.6 - up), "land " + land, SMALL.bold().anchored(anchor));
+        if (stands == null) {
+            drawing.text(at.plus(0, 3.4 - up), "not told", SMALL.anchored(anchor));
+        } else {
+            drawing.text(at.plus(0, 3.4 - up), figures.signed(stands.value()), SMALL.anchored(anchor));
+            drawing.text(at.plus(0, 7.4 - up), "\u00b1 " + figures.bare(stands.uncertainty()), SMALL.anchored(anchor));
+        }
     }
 
     /** The circle that the run-out alone would give, and an arrow to its high side. */

@@ -32,6 +32,9 @@ public final class LandPlot {
     private static final double TOP = 9;
     private static final double HIGH = 44;
     private static final double NAME_STEP = 4;
+    /** Breadth of half the heel's name and half a figure. */
+    private static final double HEEL_ROOM = 11;
+
     private static final Lettering SMALL = Lettering.NOTE.sized(3);
 
     private final DialFindings found;
@@ -151,15 +154,15 @@ public final class LandPlot {
     private void along(Drawing drawing) {
         double foot = TOP + HIGH + 2;
         drawing.line(Spot.at(LEFT, foot), Spot.at(LEFT + WIDE, foot), Line.THIN);
+        Spot heel = Spot.at(LEFT + WIDE, foot);
         double every = landDeg > 60 ? 20 : 10;
         for (double deg = 0; deg < landDeg + 1e-9; deg += every) {
             Spot on = Spot.at(at(deg, 0).x(), foot);
             drawing.line(on, on.plus(0, 1.2), Line.THIN);
-            if (landDeg - deg > every / 2 || deg == landDeg) {
+            if (heel.x() - on.x() > HEEL_ROOM) {
                 drawing.text(on.plus(0, 4.6), Figures.plain(deg, 0) + "\u00b0", SMALL.middle());
             }
         }
-        Spot heel = Spot.at(LEFT + WIDE, foot);
         drawing.text(heel.plus(0, 4.6), "heel " + Figures.plain(landDeg, 1) + "\u00b0", SMALL.middle());
         drawing.text(Spot.at(LEFT, foot + 8.2), "edge", SMALL.middle());
     }
@@ -195,12 +198,14 @@ public final class LandPlot {
         List<Name> sorted =
                 names.stream().sorted(Comparator.comparingDouble(Name::y)).toList();
         double[] y = new double[sorted.size()];
+        double step = Math.min(NAME_STEP, HIGH / Math.max(1, y.length - 1));
         double total = 0;
         for (int i = 0; i < y.length; i++) {
-            y[i] = i == 0 ? sorted.get(i).y() : Math.max(sorted.get(i).y(), y[i - 1] + NAME_STEP);
+            y[i] = i == 0 ? sorted.get(i).y() : Math.max(sorted.get(i).y(), y[i - 1] + step);
             total += y[i] - sorted.get(i).y();
         }
-        double shift = Math.min(total / y.length, y[0] - TOP);
+        double lowest = y[y.length - 1] - (SIZE.y() - 2);
+        double shift = Math.max(Math.min(total / y.length, y[0] - TOP), lowest);
         for (int i = 0; i < y.length; i++) {
             Spot at = Spot.at(LEFT + WIDE + 6, y[i] - shift);
             drawing.line(Spot.at(LEFT + WIDE, sorted.get(i).y()), at.plus(-2, 0), Line.HATCH);

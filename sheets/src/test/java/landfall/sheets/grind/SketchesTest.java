@@ -13,7 +13,7 @@ import landfall.sheets.draw.Drawing;
 import landfall.sheets.draw.Ink;
 import landfall.sheets.draw.Spot;
 import landfall.sheets.draw.Svg;
-import landfall.sheets.draw.TextBox;
+import landfall.sheets.draw.Texts;
 import landfall.sheets.figure.Figures;
 import landfall.sheets.grind.FallView.Course;
 import landfall.sheets.paper.Examples;
@@ -46,23 +46,7 @@ class SketchesTest {
     void everyTextFitsItsDrawingAndNoTwoTextsOverlap(GrindSetup setup) {
         for (Figures figures : List.of(MM, INCH)) {
             for (Drawing drawing : new Sketches(setup, figures, "s").all(Ink.PAPER)) {
-                List<TextBox> texts = drawing.texts();
-                for (int i = 0; i < texts.size(); i++) {
-                    TextBox text = texts.get(i);
-                    assertThat(text.left()).as("left of %s", text).isGreaterThanOrEqualTo(-0.05);
-                    assertThat(text.top()).as("top of %s", text).isGreaterThanOrEqualTo(0);
-                    assertThat(text.right())
-                            .as("right of %s", text)
-                            .isLessThanOrEqualTo(drawing.size().x());
-                    assertThat(text.foot())
-                            .as("foot of %s", text)
-                            .isLessThanOrEqualTo(drawing.size().y() + 0.05);
-                    for (TextBox other : texts.subList(i + 1, texts.size())) {
-                        assertThat(text.overlaps(other))
-                                .as("%s over %s", text, other)
-                                .isFalse();
-                    }
-                }
+                Texts.fitAndKeepApart(drawing);
             }
         }
     }
