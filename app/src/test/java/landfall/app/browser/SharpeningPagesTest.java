@@ -39,7 +39,8 @@ class SharpeningPagesTest {
 
     private static Page at(String question, int width) {
         Page page = chromium.page(width, ColorScheme.LIGHT);
-        page.navigate(chromium.address(TAP.replace("/grind?", "/grind/" + question + "?")));
+        String tap = question.equals("inspect") ? TAP.replaceAll("&?wear=[^&]*", "") : TAP;
+        page.navigate(chromium.address(tap.replace("/grind?", "/grind/" + question + "?")));
         return page;
     }
 
