@@ -6,6 +6,7 @@ import java.time.Clock;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
@@ -31,7 +32,7 @@ final class Migration {
         if (form.isPresent() && store.address() instanceof StoreAddress.InFile file) {
             copy(store, file.path(), form.get(), clock);
         }
-        Flyway flyway = scripts().dataSource(source).load();
+        Flyway flyway = scripts(store.isFile()).dataSource(source).load();
         MigrationInfo current = flyway.info().current();
         if (current != null && newer(current.getVersion().getVersion())) {
             throw new StoreFault(
@@ -44,9 +45,10 @@ final class Migration {
         flyway.migrate();
     }
 
-    private static FluentConfiguration scripts() {
+    private static FluentConfiguration scripts(boolean file) {
         return Flyway.configure()
                 .locations("classpath:landfall/store/migration")
+                .placeholders(Map.of("exact", file ? "" : "collate \"C\""))
                 .failOnMissingLocations(true)
                 .baselineOnMigrate(false);
     }

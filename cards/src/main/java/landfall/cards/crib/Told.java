@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.cards.crib;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import landfall.fault.Answer;
 import landfall.history.EventKind;
@@ -14,7 +16,7 @@ import landfall.quantity.UnitSystem;
  */
 public record Told(Happening what, Map<String, String> fields) {
     public Told {
-        fields = Map.copyOf(fields);
+        fields = Collections.unmodifiableMap(new LinkedHashMap<>(fields));
     }
 
     /** Judges every field at once. */

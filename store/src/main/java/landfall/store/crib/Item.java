@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.store.crib;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import landfall.cards.crib.ItemForms;
 import landfall.history.ItemKind;
@@ -15,7 +17,7 @@ import landfall.quantity.UnitSystem;
  */
 public record Item(Mark mark, ItemKind kind, String handSet, Map<String, String> card) {
     public Item {
-        card = Map.copyOf(card);
+        card = Collections.unmodifiableMap(new LinkedHashMap<>(card));
     }
 
     /** What things of one kind are searched by: the call-out without class, else the diameter; empty where neither. */

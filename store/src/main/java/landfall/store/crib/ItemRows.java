@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Consumer;
 import landfall.cards.crib.FlatJson;
 import landfall.history.ItemKind;
 import landfall.history.Mark;
@@ -20,6 +21,8 @@ import org.jdbi.v3.core.statement.SqlStatement;
 final class ItemRows {
     private static final String COLUMNS = "mark, kind, size, hand_set, card, status, place, holes, since_sharp,"
             + " sharpenings, calibration_due, last_seq, last_at";
+
+    private static final int FETCH = 500;
 
     private ItemRows() {}
 
@@ -84,6 +87,13 @@ final class ItemRows {
             query.bind("size", wanted.size());
         }
         return query.map((rows, context) -> row(rows)).list();
+    }
+
+    static void each(Handle handle, Consumer<Row> each) {
+        handle.createQuery("select " + COLUMNS + " from item order by mark")
+                .setFetchSize(FETCH)
+                .map((rows, context) -> row(rows))
+                .useStream(all -> all.forEach(each));
     }
 
     private static <S extends SqlStatement<S>> S bound(S statement, Row row) {

@@ -1,6 +1,8 @@
+-- Marks sort by their characters in both databases; a placeholder says so where it has to be said.
+
 -- Things of the crib. The columns from status on are folded from the events, kept here to be searched.
 create table item (
-    mark             varchar(32)  not null primary key,
+    mark             varchar(32) ${exact} not null primary key,
     kind             varchar(12)  not null,
     size             varchar(80)  not null,
     hand_set         varchar(40)  not null,
@@ -19,7 +21,7 @@ create index item_set on item (hand_set);
 
 -- What happened. Rows are added and never changed. Times in milliseconds since 1970, UTC.
 create table event (
-    mark    varchar(32)  not null references item (mark),
+    mark    varchar(32) ${exact} not null references item (mark),
     seq     bigint       not null,
     at      bigint       not null,
     kind    varchar(12)  not null,

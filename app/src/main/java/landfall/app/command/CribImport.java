@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.app.command;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import landfall.app.crib.CribJson;
+import landfall.app.crib.CribText;
+import landfall.cards.words.Words;
+import landfall.fault.Answer;
+import landfall.fault.Finding;
+import landfall.store.table.Report;
+import landfall.store.table.TableIn;
+import landfall.store.table.Wish;
+
+/** {@code crib import FILE.csv}: things or events out of a table. */
+final class CribImport implements CribPart {
+    @Override
+    public String word() {
+        return "import";
+    }
+
+    @Override
+    public String usage() {
+        return "import FILE.csv";
+    }
+
+    @Override
+    public Options options(Options options, List<String> args) {
+        return options.word("FILE.csv")
+                .flag("dry-run")
+                .flag("all-or-none")
+                .flag("replace")
+                .text("map")
+                .text("by");
+    }
+
+    @Override
+    public Exit run(CribDesk desk) {
+        Answer<Path> file = file(desk.written().word(0));
+        Answer<Map<String, String>> map = map(desk.written().text("map").orElse(""));
+        if (!(file instanceof Answer.Of<Path> path) || !(map instanceof Answer.Of<Map<String, String>> columns)) {
+            return desk.refuse(file.findings().isEmpty() ? map.findings() : file.findings());
+        }
+        Wish wish = new Wish(
+                columns.value(),
+                new Wish.How(
+                        desk.written().has("dry-run"),
+                        desk.written().has("all-or-none"),
+                        desk.written().has("replace")),
+                desk.by(),
+                desk.now());
+        Answer<Report> report = read(path.value(), desk, wish);
+        if (!(report instanceof Answer.Of<Report> of)) {
+            return desk.refuse(report.findings());
+        }
+        desk.say(CribJson.report(of.value()), CribText.report(of.value()));
+        return of.value().badRows() > 0 ? Exit.REFUSED : Exit.DONE;
+    }
+
+    private static Answer<Report> read(Path path, CribDesk desk, Wish wish) {
+        try (BufferedReader in = new BufferedReader(new InputStreamReader(
+                Files.newInputStream(path),
+                StandardCharsets.UTF_8
+                        .newDecoder()
+                        .onMalformedInput(CodingErrorAction.REPLACE)
+                        .onUnmappableCharacter(CodingErrorAction.REPLACE)))) {
+            boolean people = System.console() != null && !desk.json();
+            return TableIn.read(desk.store(), in, wish, rows -> {
+                if (people) {
+                    desk.terminal().err().print("\r" + Words.of("crib.rowsRead", rows));
+                }
+            });
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static Answer<Path> file(Optional<String> name) {
+        if (name.isEmpty()) {
+            return Answer.refused(new Finding("file", "", "is needed", "write landfall crib import FILE.csv"));
+        }
+        try {
+            Path path = Path.of(name.get());
+            return Files.isReadable(path) && !Files.isDirectory(path)
+                    ? Answer.of(path)
+                    : Answer.refused(
+                            new Finding("file", name.get(), "is not there, or cannot be read", "check the name"));
+        } catch (InvalidPathException e) {
+            return Answer.refused(new Finding("file", name.get(), "cannot be the name of a file", "check the name"));
+        }
+    }
+
+    /** {@code their name=ours, another=}: what columns are called here; nothing after the sign passes one over. */
+    private static Answer<Map<String, String>> map(String text) {
+        Map<String, String> map = new HashMap<>();
+        for (String pair : text.split(",")) {
+            int sign = pair.indexOf('=');
+            if (!pair.isBlank() && sign < 1) {
+                return Answer.refused(new Finding(
+                        "map",
+                        pair,
+                        "does not say what the column is",
+                        "write --map \"their name=mark, other=thread\""));
+            }
+            if (sign > 0) {
+                map.put(
+                        pair.substring(0, sign).strip(),
+                        pair.substring(sign + 1).strip());
+            }
+        }
+        return Answer.of(map);
+    }
+}

@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.app.command;
+
+import java.time.Clock;
+import landfall.app.folder.DataFolder;
+import landfall.fault.Answer;
+import landfall.store.Store;
+import landfall.store.StoreAddress;
+
+/** {@code --store FILE|URL}; a file in the user's own folder when it is left out. */
+final class StoreOption {
+    private static final String FILE = "crib.db";
+
+    private StoreOption() {}
+
+    static Answer<Store> open(Options.Written written) {
+        return written.text("store")
+                .map(StoreAddress::read)
+                .orElseGet(() -> Answer.of(
+                        new StoreAddress.InFile(DataFolder.ofThisUser().path().resolve(FILE))))
+                .map(address -> Store.open(address, Clock.systemUTC()));
+    }
+}

@@ -1,0 +1,148 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.app.crib;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Map;
+import landfall.history.Event;
+import landfall.history.History;
+import landfall.history.Standing;
+import landfall.store.crib.Item;
+import landfall.store.crib.Kept;
+import landfall.store.crib.KeptEvent;
+import landfall.store.crib.Row;
+import landfall.store.table.Report;
+
+/** The crib's answers for programs. */
+public final class CribJson {
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    private CribJson() {}
+
+    /** {@code crib show}. */
+    public static String kept(Kept kept) {
+        ObjectNode answer = thing(kept.item());
+        History history = kept.history();
+        Standing standing = history.standing();
+        answer.put("state", standing.status().word());
+        answer.put("place", standing.place());
+        ObjectNode uses = answer.putObject("uses");
+        uses.put("holes", standing.uses().holes());
+        uses.put("sinceSharp", standing.uses().sinceSharp());
+        uses.put("about", standing.uses().about());
+        uses.put("sharpenings", standing.uses().sharpenings());
+        ArrayNode events = answer.putArray("events");
+        kept.events().forEach(event -> events.add(event(event, history)));
+        return closed(answer);
+    }
+
+    private static ObjectNode thing(Item item) {
+        ObjectNode node = JSON.createObjectNode();
+        node.put("mark", item.mark().text());
+        node.put("kind", item.kind().word());
+        if (!item.handSet().isEmpty()) {
+            node.put("set", item.handSet());
+        }
+        node.set("card", nested(item.card()));
+        return node;
+    }
+
+    /** Paths with dots become objects in objects, as in a card's file. */
+    private static ObjectNode nested(Map<String, String> fields) {
+        ObjectNode root = JSON.createObjectNode();
+        fields.forEach((path, text) -> {
+            ObjectNode at = root;
+            String[] keys = path.split("\\.");
+            for (int i = 0; i < keys.length - 1; i++) {
+                at = at.get(keys[i]) instanceof ObjectNode inner ? inner : at.putObject(keys[i]);
+            }
+            at.put(keys[keys.length - 1], text);
+        });
+        return root;
+    }
+
+    private static ObjectNode event(KeptEvent kept, History history) {
+        Event event = kept.event();
+        ObjectNode node = JSON.createObjectNode();
+        node.put("seq", event.seq());
+        node.put("at", event.at().toString());
+        node.put("kind", event.kind().word());
+        node.put("by", event.by());
+        node.set("fields", nested(kept.fields()));
+        if (history.isTakenBack(event.seq())) {
+            node.put("takenBack", true);
+        }
+        return node;
+    }
+
+    /** {@code crib list}. */
+    public static String rows(List<Row> rows) {
+        ObjectNode answer = JSON.createObjectNode();
+        ArrayNode all = answer.putArray("taps");
+        for (Row row : rows) {
+            ObjectNode node = thing(row.item());
+            node.put("size", row.item().size());
+            node.put("state", row.status().word());
+            node.put("place", row.place());
+            node.put("holes", row.counts().holes());
+            node.put("sinceSharp", row.counts().sinceSharp());
+            node.put("sharpenings", row.counts().sharpenings());
+            all.add(node);
+        }
+        return closed(answer);
+    }
+
+    /** {@code crib add}. */
+    public static String added(Item item) {
+        return closed(thing(item));
+    }
+
+    /** {@code crib log}. */
+    public static String logged(Kept kept) {
+        KeptEvent last = kept.events().get(kept.events().size() - 1);
+        ObjectNode answer = JSON.createObjectNode();
+        answer.put("mark", kept.item().mark().text());
+        answer.set("event", event(last, kept.history()));
+        answer.put("seq", last.event().seq());
+        return closed(answer);
+    }
+
+    /** {@code crib import}. */
+    public static String report(Report report) {
+        ObjectNode answer = JSON.createObjectNode();
+        answer.put("rows", report.rows());
+        answer.put("good", report.good());
+        answer.put("kept", report.isKept());
+        answer.put("added", report.addedRows());
+        answer.put("unchanged", report.unchangedRows());
+        answer.put("replaced", report.replacedRows());
+        answer.put("badRows", report.badRows());
+        ArrayNode bad = answer.putArray("bad");
+        for (Report.Bad one : report.bad()) {
+            bad.addObject()
+                    .put("line", one.line())
+                    .put("field", one.finding().field())
+                    .put("given", one.finding().given())
+                    .put("why", one.finding().why())
+                    .put("mend", one.finding().mend());
+        }
+        return closed(answer);
+    }
+
+    /** An answer of texts and counts. */
+    public static String facts(Map<String, Object> facts) {
+        return closed((ObjectNode) JSON.valueToTree(facts));
+    }
+
+    private static String closed(ObjectNode answer) {
+        if (!answer.has("working")) {
+            answer.putArray("working");
+        }
+        if (!answer.has("cautions")) {
+            answer.putArray("cautions");
+        }
+        return answer.toString();
+    }
+}

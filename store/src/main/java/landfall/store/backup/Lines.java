@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.store.backup;
+
+import com.fasterxml.jackson.databind.JsonNode;
+
+/** Takes the lines of a backup as they come. */
+interface Lines {
+    void thing(String line, JsonNode node);
+
+    void event(String line, JsonNode node);
+
+    /** Head and tail. */
+    void other(JsonNode node);
+}

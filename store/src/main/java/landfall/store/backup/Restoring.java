@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.store.backup;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.time.Instant;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import landfall.history.ItemKind;
+import landfall.history.Mark;
+import landfall.store.crib.CribScan;
+import landfall.store.crib.CribWriter;
+import landfall.store.crib.Item;
+import org.jdbi.v3.core.Handle;
+
+/** Puts the records in; events come after all things, in the order of marks and numbers. */
+final class Restoring implements Lines {
+    private final CribWriter crib;
+    private Mark open = new Mark("");
+
+    Restoring(Handle handle) {
+        this.crib = new CribWriter(handle);
+    }
+
+    @Override
+    public void thing(String line, JsonNode node) {
+        crib.add(new Item(
+                new Mark(node.path("mark").asText()),
+                ItemKind.valueOf(node.path("kind").asText().toUpperCase(Locale.ROOT)),
+                node.path("set").asText(),
+                texts(node.path("card"))));
+    }
+
+    @Override
+    public void event(String line, JsonNode node) {
+        Mark mark = new Mark(node.path("mark").asText());
+        if (!mark.equals(open)) {
+            close();
+            open = mark;
+        }
+        crib.restore(new CribScan.RawEvent(
+                mark.text(),
+                node.path("seq").asLong(),
+                Instant.parse(node.path("at").asText()),
+                new CribScan.Words(
+                        node.path("kind").asText(),
+                        node.path("by").asText(),
+                        node.path("fields").toString(),
+                        node.path("ticket").asText())));
+    }
+
+    @Override
+    public void other(JsonNode node) {
+        close();
+    }
+
+    private void close() {
+        if (!open.text().isEmpty()) {
+            crib.fold(open);
+            open = new Mark("");
+        }
+    }
+
+    private static Map<String, String> texts(JsonNode node) {
+        Map<String, String> texts = new LinkedHashMap<>();
+        node.fields()
+                .forEachRemaining(
+                        field -> texts.put(field.getKey(), field.getValue().asText()));
+        return texts;
+    }
+}
