@@ -16,6 +16,8 @@ final class FileCheck {
     private static final String NOTE = "file-looked-over";
     private static final Duration GOOD_FOR = Duration.ofDays(1);
 
+    private static final System.Logger LOG = System.getLogger(FileCheck.class.getName());
+
     private FileCheck() {}
 
     static void look(Store store, boolean closedInOrder, Clock clock) {
@@ -33,12 +35,21 @@ final class FileCheck {
                     "keep the file, and restore the last backup into a new one: landfall crib restore FILE --store NEW",
                     new IllegalStateException("quick_check"));
         }
-        store.write(handle -> {
-            if (Notes.there(handle)) {
-                Notes.tell(handle, NOTE, now.toString());
-            }
-            return null;
-        });
+        keepDay(store, now);
+    }
+
+    /** A store on a full disk can be read all the same; it is looked over again the next time. */
+    private static void keepDay(Store store, Instant now) {
+        try {
+            store.write(handle -> {
+                if (Notes.there(handle)) {
+                    Notes.tell(handle, NOTE, now.toString());
+                }
+                return handle;
+            });
+        } catch (StoreFault e) {
+            LOG.log(System.Logger.Level.DEBUG, "not kept that the file was looked over", e);
+        }
     }
 
     private static boolean isDue(Handle handle, Instant now) {
