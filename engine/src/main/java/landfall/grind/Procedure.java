@@ -43,8 +43,7 @@ final class Procedure {
                                 fixture.cam().lobes(),
                                 tap.thread().hand().word(),
                                 cuttingSense(tap.thread().hand()))));
-        steps.add(ProcedureStep.tick(
-                "chuck", "Chuck the tap: collet on the shank, or between its centres if they are sound."));
+        steps.add(ProcedureStep.tick("chuck", Holding.of(tap).words(tap)));
     }
 
     private static void align(Tap tap, Lobe lobe, List<ProcedureStep> steps) {

@@ -4,6 +4,7 @@ package landfall.regrind;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import landfall.dialling.Chips;
 import landfall.fault.Caution;
@@ -48,7 +49,8 @@ record ChamferEquality(List<Check> checks, @Nullable Double worst, Verdict lengt
                 * pen.write(PITCH, tap.thread().pitch().mm());
         double most = pen.write(LIMIT_SHARE, WORST_SHARE);
         String lengthRule = "alike within %s (a fifth of the pitch, common practice)".formatted(words(limit));
-        String shareRule = "largest chip at most %.1f times the mean (common practice)".formatted(most);
+        String shareRule =
+                String.format(Locale.ROOT, "largest chip at most %.1f times the mean (common practice)", most);
         if (found.chamferLengths().isEmpty()) {
             return new ChamferEquality(
                     List.of(
@@ -69,7 +71,7 @@ record ChamferEquality(List<Check> checks, @Nullable Double worst, Verdict lengt
         double worst = worst(lengths, kappa, h0, pen);
         double worstUncertainty = uncertainty * Math.tan(kappa.rad()) / h0;
         Verdict share = Verdict.atMost(worst, worstUncertainty, most);
-        String told = "%.2f, uncertainty %.2f".formatted(worst, worstUncertainty);
+        String told = String.format(Locale.ROOT, "%.2f, uncertainty %.2f", worst, worstUncertainty);
         return new ChamferEquality(
                 List.of(
                         new Check("chamferLength", LOUPE, lengthRule, words(difference), length),

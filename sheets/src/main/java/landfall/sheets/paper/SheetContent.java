@@ -4,6 +4,7 @@ package landfall.sheets.paper;
 import java.util.List;
 import landfall.sheets.draw.Drawing;
 import landfall.sheets.draw.Mark;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a set-up sheet says, in the order in which it is worked from: already rounded, already in words.
@@ -43,7 +44,24 @@ record SheetContent(Heading heading, Keys keys, Pictures pictures, Readings read
     record Row(String angle, List<String> readings) {}
 
     /** What is taken and done. */
-    record Work(Facts facts, List<Tick> steps, Cautions cautions) {}
+    record Work(Facts facts, List<Tick> steps, Cautions cautions, After after) {}
+
+    /**
+     * The leaf for afterwards.
+     *
+     * @param life the life line; null when nothing is told of it
+     * @param left the same in words
+     */
+    record After(List<Measure> measures, @Nullable Drawing life, List<String> left) {}
+
+    /**
+     * Something to measure when it is ground.
+     *
+     * @param what with which instrument
+     * @param target what it should be, with its tolerance
+     * @param blanks how many readings are noted: one, or one a land
+     */
+    record Measure(String what, String target, int blanks) {}
 
     /** What the sheet's own figures raise, and what the work itself always asks for. */
     record Cautions(List<String> raised, List<String> always) {}

@@ -11,8 +11,8 @@ import landfall.sheets.paper.SheetContent.Row;
 import landfall.sheets.paper.SheetContent.Tick;
 
 /**
- * Lays a sheet's content out as XHTML: first page what to set, with the pictures; second page what to do. Tables, as
- * the PDF's renderer knows no other way to put things side by side.
+ * Lays a sheet's content out as XHTML: first page what to set, with the pictures; second page what to do; a leaf of its
+ * own for afterwards. Tables, as the PDF's renderer knows no other way to put things side by side.
  */
 final class SheetPage {
     private static final int MOST_BOXES = 5;
@@ -47,6 +47,7 @@ final class SheetPage {
         readings();
         steps();
         cautions();
+        page.append(AfterPage.of(content.heading().title(), content.work().after()));
         page.append("</body>\n</html>\n");
         return page.toString();
     }
@@ -208,7 +209,7 @@ final class SheetPage {
         columns(cautions.always(), caution -> page.append("\u2022 ").append(text(caution)));
     }
 
-    private static String text(String plain) {
+    static String text(String plain) {
         return plain.replace("&", "&amp;")
                 .replace("<", "&lt;")
                 .replace(">", "&gt;")

@@ -30,7 +30,8 @@ final class WorkWords {
     }
 
     Work work() {
-        return new Work(new SheetContent.Facts(taken(), behind()), steps(), cautions());
+        return new Work(
+                new SheetContent.Facts(taken(), behind()), steps(), cautions(), new AfterWords(setup, figures).after());
     }
 
     private List<Fact> taken() {

@@ -36,7 +36,7 @@ class SetupSheetTest {
                     .as("second element with id %s", id)
                     .isTrue();
         }
-        assertThat(page.getElementsByTagName("svg").getLength()).isEqualTo(9);
+        assertThat(page.getElementsByTagName("svg").getLength()).isEqualTo(10);
     }
 
     @Test
@@ -57,6 +57,19 @@ class SetupSheetTest {
         ShopTaps.large().assumed().forEach(caution -> assertThat(html).contains(caution.text()));
         assertThat(html).contains("GAP NOT CLEAR: do not grind with this cam.");
         assertThat(html).contains("Grinding takes the coating off");
+    }
+
+    @Test
+    void afterTheGrindThereIsABlankForEachLandAndTheLifeLine() {
+        String html = SetupSheet.html(ShopTaps.plug(), A4);
+        assertThat(html)
+                .contains("chamfer length of each land, by loupe and scale")
+                .contains("<span class=\"blank\">3 _______</span>")
+                .doesNotContain("<span class=\"blank\">4 _______</span>")
+                .contains("trial hole in scrap")
+                .contains("By the chamfer alone: ")
+                .contains("lf-drawing")
+                .contains("Sharpenings left, from now to scrap");
     }
 
     @Test
