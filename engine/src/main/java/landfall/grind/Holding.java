@@ -29,17 +29,18 @@ public record Holding(Way way, String centres) {
         Length major = tap.thread().major();
         Way way = major.compareTo(MOST_IN_COLLET) > 0 ? Way.CENTRES : Way.COLLET;
         String centres = major.compareTo(MOST_MALE) > 0
-                ? "Its centres are usually female: wipe them, and use them only if they are sound."
-                : "Its centre at the point is usually male: it goes when the end is ground back.";
+                ? "Its centres are usually female: use them only if sound."
+                : "The point's centre is usually male and goes with the end.";
         return new Holding(way, centres);
     }
 
     /** As the step of the procedure says it. */
     String words(Tap tap) {
         Length shank = tap.body().shank();
-        String by = shank == null ? "its shank" : "its shank, " + shank.words() + " diameter";
-        return way == Way.COLLET
-                ? "Chuck the tap in a collet by %s, with a bushing if need be. %s".formatted(by, centres)
-                : "Over 1 in: hold the tap between a driver on its square and a spring tail centre. " + centres;
+        String by = shank == null ? "" : ", " + shank.words();
+        return (way == Way.COLLET
+                        ? "Collet on the shank%s. ".formatted(by)
+                        : "Over 1 in: driver on the square, spring tail centre. ")
+                + centres;
     }
 }

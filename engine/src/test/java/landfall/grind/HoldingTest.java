@@ -31,16 +31,13 @@ class HoldingTest {
     @Test
     void aSmallTapLosesItsCentreWithItsEnd() {
         assertThat(Holding.of(tap(Bench.metric(6, 1))).words(tap(Bench.metric(6, 1))))
-                .isEqualTo(
-                        "Chuck the tap in a collet by its shank, with a bushing if need be. Its centre at the point is"
-                                + " usually male: it goes when the end is ground back.");
+                .isEqualTo("Collet on the shank. The point's centre is usually male and goes with the end.");
     }
 
     @Test
     void aLargeTapStandsBetweenDriverAndCentre() {
         assertThat(Holding.of(tap(Bench.metric(36, 4))).words(tap(Bench.metric(36, 4))))
-                .isEqualTo(
-                        "Over 1 in: hold the tap between a driver on its square and a spring tail centre. Its centres are"
-                                + " usually female: wipe them, and use them only if they are sound.");
+                .isEqualTo("Over 1 in: driver on the square, spring tail centre."
+                        + " Its centres are usually female: use them only if sound.");
     }
 }
