@@ -114,7 +114,7 @@ public record TorqueForecast(
         if (wear.measured() != null) {
             pen.write(WEAR_DUE, due);
         }
-        return pen.write(BY_WEAR, width <= due ? 1 + 0.5 * width / due : 1.5 + 2 * (width / due - 1));
+        return pen.write(BY_WEAR, WearFactor.at(width / due));
     }
 
     private static double depth(Tap tap, CutWish wish, Pen pen) {

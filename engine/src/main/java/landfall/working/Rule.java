@@ -5,10 +5,10 @@ package landfall.working;
  * One printed formula.
  *
  * <p>The formula is written with the symbols of the steps before it: {@code + - * / ^ ( )}, {@code pi}, and the
- * functions {@code sin cos tan asin acos atan sqrt min max floor abs} (angles in degrees), {@code if(c, a, b)} with
- * {@code < <= > >=}, and {@code round(x, step)} to the nearest multiple, halves upwards ({@code roundeven}: to the even
- * one). A step that is not computed {@code < <= > >=}, and {@code round(x, step)} to the nearest multiple, halves
- * upwards. A step that is not computed here has the formula {@link #GIVEN}, {@link #TABLE} or {@link #FITTED}.
+ * functions {@code sin cos tan asin acos atan sqrt exp ln min max floor abs} (angles in degrees), {@code if(c, a, b)}
+ * with {@code < <= > >=}, and {@code round(x, step)} to the nearest multiple, halves upwards ({@code roundeven}: to the
+ * even one). A step that is not computed here has the formula {@link #GIVEN}, {@link #TABLE}, {@link #FITTED} or
+ * {@link #LEARNED}.
  *
  * @param symbol short name, unique in one answer
  * @param formula as printed
@@ -25,6 +25,9 @@ public record Rule(String symbol, String formula, String unit, Source source, Tr
 
     /** Formula of a figure fitted to many readings at once: its note says how. */
     public static final String FITTED = "least squares";
+
+    /** Formula of a figure weighed out of many records and what practice holds: its note says how. */
+    public static final String LEARNED = "from the records";
 
     static final Source THE_PERSON = Source.of("given", "");
 
@@ -43,8 +46,13 @@ public record Rule(String symbol, String formula, String unit, Source source, Tr
         return new Rule(symbol, FITTED, unit, source, Trust.MEASURED, means);
     }
 
+    /** A figure learned from records: an estimate, and there is no line that a pocket calculator could follow. */
+    public static Rule learned(String symbol, String unit, Source source, String means) {
+        return new Rule(symbol, LEARNED, unit, source, Trust.ESTIMATE, means);
+    }
+
     /** Whether the formula can be evaluated from the steps before it. */
     public boolean isComputed() {
-        return !formula.equals(GIVEN) && !formula.equals(TABLE) && !formula.equals(FITTED);
+        return !formula.equals(GIVEN) && !formula.equals(TABLE) && !formula.equals(FITTED) && !formula.equals(LEARNED);
     }
 }

@@ -44,6 +44,8 @@ final class Functions {
             case "sqrt" -> Math.sqrt(x);
             case "floor" -> Math.floor(x);
             case "abs" -> Math.abs(x);
+            case "exp" -> Math.exp(x);
+            case "ln" -> Math.log(x);
             default -> throw new IllegalArgumentException("function " + name + " is not known");
         };
     }
