@@ -4,6 +4,7 @@ package landfall.app.asked;
 import java.util.List;
 import landfall.app.shell.Place;
 import landfall.app.shell.Shell;
+import landfall.cards.ask.BrokenAsk;
 import landfall.cards.ask.CutAsk;
 import landfall.cards.ask.DecideAsk;
 import landfall.cards.ask.GaugeAsk;
@@ -91,6 +92,12 @@ public final class AskedPages {
                         Place.GAUGE.path(),
                         List.of("thread", "wire", "over", "pitch-diameter")),
                 new AskedPage(
-                        shell, new WhyAsk(), Place.WHY, Place.WHY.path(), List.of("symptom", "callout", "material")));
+                        shell, new WhyAsk(), Place.WHY, Place.WHY.path(), List.of("symptom", "callout", "material")),
+                new AskedPage(
+                        shell,
+                        new BrokenAsk(),
+                        Place.WHY,
+                        Place.WHY.path() + "/broken",
+                        List.of("thread", "material", "depth", "blind", "through", "worth", "proud", "flutes")));
     }
 }

@@ -3,6 +3,7 @@ package landfall.app.question;
 
 import java.util.List;
 import java.util.Optional;
+import landfall.cards.ask.BrokenAsk;
 import landfall.cards.ask.CutAsk;
 import landfall.cards.ask.DecideAsk;
 import landfall.cards.ask.DialAsk;
@@ -31,7 +32,8 @@ public final class Questions {
             new LifeAsk(),
             new GaugeAsk(),
             new IdentifyAsk(),
-            new WhyAsk());
+            new WhyAsk(),
+            new BrokenAsk());
 
     private Questions() {}
 

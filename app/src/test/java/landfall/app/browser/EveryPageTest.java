@@ -48,6 +48,7 @@ class EveryPageTest {
         pages.put("hole", "/hole?thread=M8x1.25-6H&depth=16+mm&blind=yes");
         pages.put("tap", "/tap?thread=M8x1.25-6H&depth=16+mm&blind=yes");
         pages.put("why", "/why?symptom=torn-flank&callout=M8x1.25-6H");
+        pages.put("broken", "/why/broken?thread=M8x1.25-6H&worth=high");
         pages.put("identify", "/identify?major=.2545&tpi=20");
         String tap = Examples.all().get(1).address().replaceAll("&?(cam|wheel|dial|swivel|name)[^&]*", "");
         for (String question : List.of("life", "decide", "inspect")) {

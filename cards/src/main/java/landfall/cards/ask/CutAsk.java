@@ -5,15 +5,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.function.Function;
 import landfall.cards.answer.Document;
 import landfall.cards.card.TapCard;
 import landfall.cards.card.TapFields;
 import landfall.cards.form.Entries;
 import landfall.cards.form.Field;
 import landfall.cards.form.Form;
-import landfall.cards.form.Kind;
-import landfall.cards.form.Kinds;
 import landfall.cards.form.Quantities;
 import landfall.chip.Evenness;
 import landfall.cut.CutForecast;
@@ -46,14 +43,17 @@ public final class CutAsk implements Question {
     private static final Field<Wear> WEAR =
             Field.optional("wear", WearKind.WEAR, "fresh").worded("wear-to-cut");
     private static final Field<CuttingFluid> FLUID =
-            Field.optional("fluid", codes(CuttingFluid.values(), CuttingFluid::code), "sulphur-oil");
-    private static final Field<Drive> DRIVE = Field.optional("drive", codes(Drive.values(), CutAsk::code), "hand");
-    private static final Field<Holder> HOLDER = Field.optional("holder", codes(Holder.values(), CutAsk::code), "float");
+            Field.optional("fluid", WorkKinds.codes(CuttingFluid.values(), CuttingFluid::code), "sulphur-oil");
+    private static final Field<Drive> DRIVE =
+            Field.optional("drive", WorkKinds.codes(Drive.values(), CutAsk::code), "hand");
+    private static final Field<Holder> HOLDER =
+            Field.optional("holder", WorkKinds.codes(Holder.values(), CutAsk::code), "float");
     private static final Field<Length> BAR = Field.optional("bar", Quantities.length(5, 3000), "200 mm");
     private static final Field<Length> FEED = Field.optional("feed", Quantities.length(0.01, 100), "1.22 mm");
     private static final Field<List<Length>> HEIGHTS =
             Field.optional("heights", InspectAsk.LENGTHS, "0.02; 0; -0.01 mm");
-    private static final Field<Grip> HELD = Field.optional("held", codes(Grip.values(), CutAsk::code), "square");
+    private static final Field<Grip> HELD =
+            Field.optional("held", WorkKinds.codes(Grip.values(), CutAsk::code), "square");
     private static final Field<Length> SQUARE = Field.optional("square", Quantities.length(0.3, 200), "6.2 mm");
     private static final Field<Length> RUN_OUT = Field.optional("run-out", Quantities.length(0, 2), "0.02 mm");
 
@@ -87,15 +87,6 @@ public final class CutAsk implements Question {
 
     private static <E extends Enum<E>> String code(E one) {
         return one.name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
-    private static <T> Kind<T> codes(T[] all, Function<T, String> code) {
-        List<Object> pairs = new ArrayList<>();
-        for (T one : all) {
-            pairs.add(code.apply(one));
-            pairs.add(one);
-        }
-        return Kinds.choice(Kinds.ordered(pairs.toArray()));
     }
 
     @Override

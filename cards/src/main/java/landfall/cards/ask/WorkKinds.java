@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Function;
 import landfall.cards.entry.LengthEntry;
 import landfall.cards.form.Kind;
 import landfall.cards.form.Kinds;
@@ -37,6 +38,16 @@ final class WorkKinds {
     static final Kind<FluteKind> FLUTES = Kinds.choice(flutes());
 
     private WorkKinds() {}
+
+    /** One of several, by the code of each. */
+    static <T> Kind<T> codes(T[] all, Function<T, String> code) {
+        List<Object> pairs = new ArrayList<>();
+        for (T one : all) {
+            pairs.add(code.apply(one));
+            pairs.add(one);
+        }
+        return Kinds.choice(Kinds.ordered(pairs.toArray()));
+    }
 
     private static Map<String, FluteKind> flutes() {
         Map<String, FluteKind> kinds = new LinkedHashMap<>();

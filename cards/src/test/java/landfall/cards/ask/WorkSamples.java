@@ -13,7 +13,7 @@ final class WorkSamples {
     private WorkSamples() {}
 
     static List<Question> questions() {
-        return List.of(new HoleAsk(), new TapAsk(), new WhyAsk());
+        return List.of(new HoleAsk(), new TapAsk(), new WhyAsk(), new BrokenAsk());
     }
 
     static List<Document> documents() {
@@ -48,6 +48,7 @@ final class WorkSamples {
                 .orThrow());
         all.addAll(taps());
         all.addAll(whys());
+        all.addAll(brokens());
         return all;
     }
 
@@ -60,6 +61,30 @@ final class WorkSamples {
                 tap.answer(Map.of("thread", "M36x4-6H", "hand", "yes", "through", "yes", "material", "EN-GJL-250"))
                         .orThrow(),
                 tap.answer(Map.of("thread", "G 1/2", "machine", "yes", "spindle", "horizontal"))
+                        .orThrow());
+    }
+
+    private static List<Document> brokens() {
+        BrokenAsk broken = new BrokenAsk();
+        return List.of(
+                broken.answer(Map.of("thread", "M8x1.25-6H")).orThrow(),
+                broken.answer(Map.of(
+                                "thread",
+                                "1/4-20 UNC-2B",
+                                "material",
+                                "6061-T6",
+                                "depth",
+                                ".5",
+                                "through",
+                                "yes",
+                                "flutes",
+                                "4",
+                                "proud",
+                                ".2",
+                                "worth",
+                                "high"))
+                        .orThrow(),
+                broken.answer(Map.of("thread", "G 1/2", "tap-material", "carbide", "kind", "forming"))
                         .orThrow());
     }
 
