@@ -59,13 +59,11 @@ public record Reach(Length depth, boolean shankEnters, TapBlank blank) {
         TapBlank.Lengths size = blank.lengths();
         double hole = pen.write(MINOR, thread.minorDiameter().mm());
         double shank = pen.write(mem ? SHANK_REMEMBERED : SHANK, blank.shank().mm());
-        double length =
-                pen.write(mem ? THREAD_REMEMBERED : THREAD, size.thread().mm());
-        double overall =
-                pen.write(mem ? OVERALL_REMEMBERED : OVERALL, size.overall().mm());
-        double square =
-                pen.write(mem ? SQUARE_REMEMBERED : SQUARE, size.square().mm());
+        pen.write(mem ? THREAD_REMEMBERED : THREAD, size.thread().mm());
+        pen.write(mem ? OVERALL_REMEMBERED : OVERALL, size.overall().mm());
+        pen.write(mem ? SQUARE_REMEMBERED : SQUARE, size.square().mm());
         boolean enters = shank < hole;
-        return new Reach(Length.ofMm(pen.write(REACH, enters ? overall - square : length)), enters, blank);
+        return new Reach(
+                Length.ofMm(pen.write(REACH, blank.reach(Length.ofMm(hole)).mm())), enters, blank);
     }
 }

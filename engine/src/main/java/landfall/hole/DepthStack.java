@@ -26,6 +26,13 @@ public record DepthStack(
     private static final Source GEOMETRY = Source.of("derived", "docs/methods/tap-drill.md, depth stack");
 
     public static final Rule DEPTH = Rule.given("T_f", "mm", "depth of full thread, from the face");
+    static final Rule DEPTH_FOR_INSERT = new Rule(
+            "T_f",
+            "Q_i + P_0",
+            "mm",
+            Source.of("asme-b18.29.2m-notes", "depth of thread"),
+            Trust.HANDBOOK,
+            "depth of full thread, from the face: what the insert needs");
     static final Rule CHAMFER_GIVEN = Rule.given("n_c", "1", "threads in the tap's chamfer");
     static final Rule CHAMFER_USUAL = Rule.table(
             "n_c",
@@ -81,7 +88,7 @@ public record DepthStack(
         ScrewThread thread = wish.callOut().thread();
         double P = thread.pitch().mm();
         Double told = wish.tools().chamferThreads();
-        double T = pen.write(DEPTH, depth.mm());
+        double T = depth(wish, depth, pen);
         double n = told != null
                 ? pen.write(CHAMFER_GIVEN, told)
                 : pen.write(CHAMFER_USUAL, wish.through() ? THROUGH_THREADS : BLIND_THREADS);
@@ -91,6 +98,15 @@ public record DepthStack(
         double drill = pen.write(DRILL, point + clearance + store);
         double tip = pen.write(DRILL_POINT, drill + drilled.drill().diameter().mm() / 2 / Math.tan(Math.toRadians(59)));
         return new DepthStack(depth, Length.ofMm(point), Length.ofMm(drill), Length.ofMm(tip), Length.ofMm(store), n);
+    }
+
+    private static double depth(HoleWish wish, Length depth, Pen pen) {
+        Length insert = wish.place().insert();
+        if (wish.place().depth() != null || insert == null) {
+            return pen.write(DEPTH, depth.mm());
+        }
+        pen.write(InsertSeat.GIVEN, insert.mm());
+        return pen.write(DEPTH_FOR_INSERT, depth.mm());
     }
 
     /** Chips stay below the thread when the hole is blind and the flutes do not bring them out. */

@@ -43,7 +43,6 @@ final class HoleCautions {
         found.listed(tools);
         found.engagement(depth);
         found.strength(strength);
-        found.place();
         found.cautions.addAll(wish.callOut().cautions());
         found.cautions.add(LOCAL_CODE);
         return List.copyOf(found.cautions);
@@ -195,26 +194,6 @@ final class HoleCautions {
         }
         if (strength.get().ratio() > 1) {
             add("partStrips", "J", "The part's thread is the weaker one: it strips before the screw's.");
-        }
-    }
-
-    private void place() {
-        Length wall = wish.place().wall();
-        if (wall != null && wall.over(thread.major()) < 0.5) {
-            add(
-                    "thinWall",
-                    wall.words(),
-                    "Less than half a diameter of metal outside the thread (common practice, no source): the"
-                            + " wall can swell while"
-                            + " tapping and spring back, and the GO goes tight.");
-        }
-        if (wish.material() != null && wish.material().group().hardensUnderTheTool()) {
-            add(
-                    "hardenedSkin",
-                    wish.material().id(),
-                    "This material hardens where it is rubbed: a dull drill or a dwelling one leaves a skin"
-                            + " that ruins the tap."
-                            + " Sharp drill, steady feed, never dwell.");
         }
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.hole;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import landfall.drill.Drill;
@@ -27,7 +28,8 @@ import org.jspecify.annotations.Nullable;
  * @param minor limits of the hole for this engagement
  * @param tools what it is drilled with
  * @param depth the stack, null when no depth was told
- * @param strength empty for threads of other forms than 60 degrees
+ * @param insert where the wire insert sits; empty for other holes
+ * @param strength empty for threads of other forms than 60 degrees, for wire inserts, and where a limit is not held
  * @param curve share against strength and torque
  */
 public record HoleChoice(
@@ -36,6 +38,7 @@ public record HoleChoice(
         Tools tools,
         Entry entry,
         @Nullable DepthStack depth,
+        Optional<InsertSeat> insert,
         Optional<Strength> strength,
         List<TradeOff> curve,
         List<Caution> cautions) {
@@ -82,27 +85,22 @@ public record HoleChoice(
     private static HoleChoice compute(HoleWish wish, Pen pen) {
         CallOut callOut = wish.callOut();
         ScrewThread thread = callOut.thread();
-        Length told = wish.place().depth();
+        Length told = wish.depth();
         Limits minor = (told == null
                         ? callOut.limits(Side.INTERNAL, pen).map(SideLimits::minor)
                         : callOut.hole(told, pen))
                 .orElseThrow();
         Tools tools = tools(wish, minor, pen);
         DepthStack depth = told == null ? null : DepthStack.of(wish, told, tools.drill, pen);
+        Optional<InsertSeat> insert = InsertSeat.of(wish, depth, pen);
         Entry entry = Entry.of(thread, told, pen);
         Optional<Strength> strength = Strength.of(wish, minor, pen);
         List<TradeOff> curve = strength.filter(any -> tools.forming == null)
                 .map(found -> TradeOff.of(thread, found, tools.wanted, tools.drill.share(), pen))
                 .orElse(List.of());
-        return new HoleChoice(
-                wish,
-                minor,
-                tools,
-                entry,
-                depth,
-                strength,
-                curve,
-                HoleCautions.of(wish, minor, tools, depth, strength));
+        List<Caution> cautions = new ArrayList<>(HoleCautions.of(wish, minor, tools, depth, strength));
+        cautions.addAll(PlaceCautions.of(wish, depth, insert, strength.isEmpty()));
+        return new HoleChoice(wish, minor, tools, entry, depth, insert, strength, curve, cautions);
     }
 
     private static Tools tools(HoleWish wish, Limits minor, Pen pen) {

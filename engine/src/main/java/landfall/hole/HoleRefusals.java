@@ -38,6 +38,7 @@ final class HoleRefusals {
                     "names the external thread only",
                     "give the class of the hole, or leave the class out"));
         }
+        insert(wish, findings);
         if (HoleChoice.drills(wish).isEmpty()) {
             findings.add(
                     new Finding("drills", "", "names no drill", "name a drawer: number, letter, fraction, metric"));
@@ -55,6 +56,27 @@ final class HoleRefusals {
         }
         hole(wish, thread, findings);
         return findings;
+    }
+
+    private static void insert(HoleWish wish, List<Finding> findings) {
+        Length insert = wish.place().insert();
+        if (insert == null) {
+            return;
+        }
+        Optional<Length> diameter = InsertSeat.diameter(wish.callOut());
+        if (diameter.isEmpty()) {
+            findings.add(new Finding(
+                    "insert",
+                    insert.words(),
+                    "is for a hole with a wire insert, which " + wish.callOut().normal() + " is not",
+                    "write the call-out as STI " + wish.callOut().normal() + ", or leave the insert out"));
+        } else if (insert.compareTo(diameter.get()) < 0) {
+            findings.add(new Finding(
+                    "insert",
+                    insert.words(),
+                    "is shorter than one diameter, " + diameter.get().words() + ": none is made",
+                    "take 1, 1.5, 2, 2.5 or 3 diameters"));
+        }
     }
 
     private static void forming(HoleWish wish, ScrewThread thread, List<Finding> findings) {

@@ -28,12 +28,19 @@ public record HoleWish(
      *
      * @param depth of full thread, from the face; taken as the engagement too
      * @param wall least metal left outside the thread's major diameter
+     * @param insert nominal length of the wire insert that goes in; only in holes for one
      */
     public record Place(
             @Nullable Length depth,
             @Nullable HoleEnd end,
-            @Nullable Length wall) {
-        public static final Place UNKNOWN = new Place(null, null, null);
+            @Nullable Length wall,
+            @Nullable Length insert) {
+        public static final Place UNKNOWN = new Place(null, null, null, null);
+
+        /** A place without a wire insert, or whose insert is not known. */
+        public Place(@Nullable Length depth, @Nullable HoleEnd end, @Nullable Length wall) {
+            this(depth, end, wall, null);
+        }
     }
 
     /**
@@ -76,6 +83,13 @@ public record HoleWish(
 
     public HoleWish with(Strengths other) {
         return new HoleWish(callOut, material, place, tools, other, hole);
+    }
+
+    /** Depth of full thread: as told, else what the insert needs; null when neither was told. */
+    @Nullable
+    Length depth() {
+        Length insert = place.insert;
+        return place.depth != null || insert == null ? place.depth : InsertSeat.fullThread(insert, callOut.thread());
     }
 
     boolean through() {

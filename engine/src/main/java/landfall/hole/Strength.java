@@ -76,7 +76,8 @@ public record Strength(
 
     /** Empty for threads of other forms than 60 degrees, and where a limit is not held. */
     static Optional<Strength> of(HoleWish wish, Limits minor, Pen pen) {
-        if (ShareBasis.of(wish.callOut().thread(), false) != ShareBasis.FULL_DEPTH) {
+        if (ShareBasis.of(wish.callOut().thread(), false) != ShareBasis.FULL_DEPTH
+                || InsertSeat.diameter(wish.callOut()).isPresent()) {
             return Optional.empty();
         }
         StrengthRules rules = StrengthRules.of(wish);

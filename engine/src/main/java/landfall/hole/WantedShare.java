@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.hole;
 
+import java.util.Set;
 import landfall.quantity.Length;
+import landfall.thread.Family;
 import landfall.working.Pen;
 import landfall.working.Rule;
 import landfall.working.Source;
@@ -9,7 +11,7 @@ import landfall.working.Trust;
 
 /**
  * The share of thread that is aimed at: what was told, else 75 per cent; 65 in material over 35 HRC, through more than
- * one and a half diameters, and for forming taps.
+ * one and a half diameters, and for forming taps; all of it for threads that move or seal by their full depth.
  */
 final class WantedShare {
     static final Rule GIVEN = Rule.given("q_w", "%", "share of thread wanted");
@@ -18,6 +20,11 @@ final class WantedShare {
     static final Rule LONG = rule("share of thread wanted: through over 1.5 diameters");
     static final Rule FORMED = rule("share of thread wanted: forming tap");
 
+    static final Rule FULL = rule("share of thread wanted: all of a thread that moves or seals by its full depth");
+    private static final Set<Family> BY_FULL_DEPTH =
+            Set.of(Family.ACME, Family.STUB_ACME, Family.TRAPEZOIDAL, Family.R, Family.G);
+
+    private static final double FULL_PERCENT = 100;
     private static final double USUAL_PERCENT = 75;
     private static final double EASED_PERCENT = 65;
     private static final double LONG_DIAMETERS = 1.5;
@@ -32,6 +39,9 @@ final class WantedShare {
         if (wish.tools().forming()) {
             return FORMED;
         }
+        if (BY_FULL_DEPTH.contains(wish.callOut().thread().family())) {
+            return FULL;
+        }
         if (isHard(wish)) {
             return HARD;
         }
@@ -45,6 +55,9 @@ final class WantedShare {
         if (told != null) {
             return pen.write(rule, 100 * told) / 100;
         }
+        if (rule.equals(FULL)) {
+            return pen.write(rule, FULL_PERCENT) / 100;
+        }
         return pen.write(rule, rule.equals(USUAL) ? USUAL_PERCENT : EASED_PERCENT) / 100;
     }
 
@@ -54,7 +67,7 @@ final class WantedShare {
 
     /** Engagement over the diameter; 0 when no depth is told. */
     static double diameters(HoleWish wish) {
-        Length depth = wish.place().depth();
+        Length depth = wish.depth();
         return depth == null ? 0 : depth.over(wish.callOut().thread().major());
     }
 

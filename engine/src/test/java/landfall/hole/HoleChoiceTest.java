@@ -20,6 +20,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 @DisplayName("The hole before tapping")
 class HoleChoiceTest {
@@ -216,6 +217,39 @@ class HoleChoiceTest {
                         .entry()
                         .goTurns())
                 .isCloseTo(10.6, within(1e-12));
+    }
+
+    /** 12 mm of thread a degree out of square: 12*tan 1 = .2095 mm. */
+    @Test
+    void mouthAndSquarenessAreSaidWithTheirFigures() {
+        HoleChoice hole = hole(deep("M8x1.25-6H", Length.ofMm(12), HoleEnd.BLIND));
+        Length skew = hole.entry().skew();
+        assertThat(skew).isNotNull();
+        assertThat(skew.mm()).isCloseTo(0.2095, within(1e-4));
+        assertThat(codes(hole)).contains("bellMouth", "skew").doesNotContain("tapTooShort", "noStrength");
+        assertThat(codes(hole(deep("M8x1.25-6H", Length.ofMm(60), HoleEnd.BLIND))))
+                .contains("tapTooShort");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"G 1/2", "Tr20x4-7H", "1-5 ACME-2G", "1/4-20 BSW", "0 BA", "STI M8x1.25-5H", "1/4-20 UNJC-3B"})
+    void aThreadWithoutStrengthSaysWhy(String callOut) {
+        HoleChoice hole = hole(wish(callOut));
+        assertThat(hole.strength()).isEmpty();
+        assertThat(codes(hole)).contains("noStrength");
+    }
+
+    /** Trapezoidal and pipe threads move or seal by their full depth; Tr20x4 is bored 16 mm. */
+    @Test
+    void aPowerThreadIsWantedWhole() {
+        HoleChoice hole = hole(wish("Tr20x4-7H"));
+        assertThat(hole.tools().wanted()).isEqualTo(1);
+        assertThat(hole.tools().drill().drill().called()).isEqualTo("16 mm");
+    }
+
+    private static List<String> codes(HoleChoice hole) {
+        return hole.cautions().stream().map(Caution::code).toList();
     }
 
     @Test

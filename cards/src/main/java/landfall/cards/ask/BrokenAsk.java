@@ -66,7 +66,7 @@ public final class BrokenAsk implements Question {
 
     @Override
     public Answer<Document> answer(Map<String, String> typed) {
-        return FORM.judge(typed, GrindAsk.bare(typed)).then(entries -> {
+        Answer<Document> document = FORM.judge(typed, GrindAsk.bare(typed)).then(entries -> {
             if (entries.get(HoleAsk.BLIND).orElse(false)
                     && entries.get(HoleAsk.THROUGH).orElse(false)) {
                 return Answer.refused(
@@ -81,6 +81,7 @@ public final class BrokenAsk implements Question {
                                     .family()
                                     .system())));
         });
+        return TakenForGranted.told(document, typed);
     }
 
     private static BrokenTap broken(Entries entries) {

@@ -17,9 +17,11 @@ import landfall.fault.Finding;
 import landfall.hole.HoleChoice;
 import landfall.hole.HoleEnd;
 import landfall.hole.HoleWish;
+import landfall.hole.TaperHole;
 import landfall.material.WorkMaterial;
 import landfall.quantity.Length;
 import landfall.quantity.Stress;
+import landfall.quantity.UnitSystem;
 import landfall.tap.FluteKind;
 import landfall.working.Worked;
 import org.jspecify.annotations.Nullable;
@@ -42,6 +44,7 @@ public final class HoleAsk implements Question {
     private static final Field<Stress> PART = Field.optional("part-strength", Quantities.STRESS, "45 ksi");
     private static final Field<Length> HOLE = Field.optional("hole", Quantities.diameter(0.1, 500), "6.85 mm");
     private static final Field<Length> WALL = Field.optional("wall", Quantities.length(0, 1000), "4 mm");
+    private static final Field<InsertLength> INSERT = Field.optional("insert", WorkKinds.INSERT, "1.5 D");
     private static final Form FORM = Form.of(
             "hole",
             TapFields.THREAD,
@@ -58,6 +61,7 @@ public final class HoleAsk implements Question {
             PART,
             HOLE,
             WALL,
+            INSERT,
             ThreadAsk.UNITS);
 
     @Override
@@ -77,15 +81,14 @@ public final class HoleAsk implements Question {
 
     @Override
     public Answer<Document> answer(Map<String, String> typed) {
-        Answer<Document> document = judge(typed)
-                .then(entries -> choice(entries)
-                        .map(worked -> HoleDocument.of(
-                                worked,
-                                entries.get(ThreadAsk.UNITS)
-                                        .orElse(entries.need(TapFields.THREAD)
-                                                .thread()
-                                                .family()
-                                                .system()))));
+        Answer<Document> document = judge(typed).then(entries -> {
+            HoleWish wish = wish(entries);
+            UnitSystem units = entries.get(ThreadAsk.UNITS)
+                    .orElse(wish.callOut().thread().family().system());
+            return TaperHole.isFor(wish.callOut())
+                    ? TaperHole.of(wish).map(worked -> TaperHoleDocument.of(worked, units))
+                    : HoleChoice.of(wish).map(worked -> HoleDocument.of(worked, units));
+        });
         return TakenForGranted.told(document, typed);
     }
 
@@ -136,7 +139,10 @@ public final class HoleAsk implements Question {
                 new HoleWish.Place(
                         entries.get(DEPTH).orElse(null),
                         end(entries),
-                        entries.get(WALL).orElse(null)),
+                        entries.get(WALL).orElse(null),
+                        entries.get(INSERT)
+                                .map(length -> length.of(entries.need(TapFields.THREAD)))
+                                .orElse(null)),
                 new HoleWish.Tools(
                         entries.get(DRILLS).orElse(null),
                         entries.get(SHARE).orElse(null),

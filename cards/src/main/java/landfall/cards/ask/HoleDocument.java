@@ -10,6 +10,7 @@ import landfall.hole.DepthStack;
 import landfall.hole.Drilled;
 import landfall.hole.FormingHole;
 import landfall.hole.HoleChoice;
+import landfall.hole.InsertSeat;
 import landfall.hole.ListedDrill;
 import landfall.hole.Strength;
 import landfall.hole.TradeOff;
@@ -66,6 +67,7 @@ final class HoleDocument {
         if (choice.depth() != null) {
             items.add(depth(choice.depth()));
         }
+        choice.insert().ifPresent(seat -> items.add(insert(seat)));
         choice.strength().ifPresent(strength -> items.add(strength(strength)));
         if (!choice.curve().isEmpty()) {
             items.add(curve());
@@ -129,10 +131,23 @@ final class HoleDocument {
                 behind.figure("drillPoint", stack.drillPoint(), "T_t"),
                 behind.figure("chamferThreads", stack.chamferThreads(), Unit.PURE, "n_c"),
                 behind.figure("chipStore", stack.chipStore(), "c_s")));
+        if (choice.entry().skew() != null) {
+            items.add(behind.figure("skewPerDegree", choice.entry().skew(), "S_k"));
+        }
         if (choice.entry().goTurns() != null) {
             items.add(behind.figure("goTurns", choice.entry().goTurns(), Unit.PURE, "N_go"));
         }
         return new Item.Group("depth", items);
+    }
+
+    private Item insert(InsertSeat seat) {
+        return Item.Group.of(
+                "insert",
+                behind.figure("nominal", seat.nominal(), "Q_i"),
+                range("fitted", seat.fitted(), "Q_1", "Q_2"),
+                range("setDown", seat.setDown(), "s_1", "s_2"),
+                behind.figure("fullThread", seat.fullThread(), "T_i"),
+                behind.figure("drill", seat.drill(), "T_iq"));
     }
 
     private Item strength(Strength strength) {

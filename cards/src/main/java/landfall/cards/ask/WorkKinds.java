@@ -35,6 +35,11 @@ final class WorkKinds {
     static final Kind<List<Drill>> DRILLS =
             new Kind<>(DRILL_WORDS, WorkKinds::drills, Kinds.ordered("type", "string", "description", DRILL_WORDS));
 
+    static final Kind<InsertLength> INSERT = new Kind<>(
+            "a length of insert: 1.5 D, 12 mm",
+            InsertLength::read,
+            Kinds.ordered("type", List.of("string", "number"), "description", "a length of insert: 1.5 D, 12 mm"));
+
     static final Kind<FluteKind> FLUTES = Kinds.choice(flutes());
 
     private WorkKinds() {}

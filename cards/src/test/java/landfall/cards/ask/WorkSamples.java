@@ -46,6 +46,9 @@ final class WorkSamples {
                         "share",
                         "70%"))
                 .orThrow());
+        all.add(hole.answer(Map.of("thread", "1/2-14 NPT")).orThrow());
+        all.add(hole.answer(Map.of("thread", "STI M8x1.25-5H", "insert", "1.5 D", "blind", "yes"))
+                .orThrow());
         all.addAll(taps());
         all.addAll(whys());
         all.addAll(brokens());

@@ -28,6 +28,11 @@ public record TapBlank(String list, Length nominal, Lengths lengths, Length shan
         return Held.ALL;
     }
 
+    /** How deep its point goes in a hole: up to the square where the shank passes, else its thread alone. */
+    public Length reach(Length hole) {
+        return shank.compareTo(hole) < 0 ? lengths.overall().minus(lengths.square()) : lengths.thread();
+    }
+
     /** The blanks for a nominal diameter, inch and metric lists alike. */
     public static List<TapBlank> of(Length nominal) {
         return all().stream()
