@@ -7,6 +7,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import landfall.cut.CutForecast;
+import landfall.fault.Answer;
 import landfall.fault.Caution;
 import landfall.tap.Tap;
 import landfall.thread.CallOut;
@@ -18,6 +20,7 @@ import landfall.working.Worked;
  *
  * @param tap figures of the tap's card, empty when none was given
  * @param hole figures of the hole, empty when no call-out was given
+ * @param cut the forecast, empty unless tap, material and depth were given
  */
 public record Diagnosis(
         Symptom symptom,
@@ -25,6 +28,7 @@ public record Diagnosis(
         List<Ranked> causes,
         Optional<TapFacts> tap,
         Optional<HoleFacts> hole,
+        Optional<CutFacts> cut,
         List<Caution> cautions) {
 
     /**
@@ -41,7 +45,8 @@ public record Diagnosis(
                     + " gauge.");
     private static final Caution SHARDS = new Caution(
             "shards",
-            "Broken taps are glass-hard, sharp and under stress: eye protection, no fingers near the pieces.");
+            "Broken taps are glass-hard, sharp and under stress: eye protection, no fingers near the pieces. How to get"
+                    + " one out: ask broken.");
 
     public static Worked<Diagnosis> of(Symptom symptom, Known known) {
         return Worked.of(pen -> compute(symptom, known, pen));
@@ -49,13 +54,11 @@ public record Diagnosis(
 
     private static Diagnosis compute(Symptom symptom, Known known, Pen pen) {
         Map<String, Fact> facts = new HashMap<>();
-        CallOut callOut = known.callOut() != null || known.tap() == null
-                ? known.callOut()
-                : known.tap().callOut();
-        Optional<HoleFacts> hole = callOut == null ? Optional.empty() : HoleFacts.of(callOut, pen);
+        CallOut callOut = known.thread();
+        Optional<HoleFacts> hole = callOut == null ? Optional.empty() : HoleFacts.of(callOut, known, pen);
         hole.ifPresent(found -> found.tell(facts));
         if (known.material() != null) {
-            MaterialFacts.tell(known.material(), facts);
+            MaterialFacts.tell(known.material(), callOut, facts);
         }
         Tap given = known.tap();
         Optional<TapFacts> tap = Optional.empty();
@@ -64,6 +67,15 @@ public record Diagnosis(
             found.tell(given, known.material(), facts);
             tap = Optional.of(found);
         }
+        List<Caution> cautions = new ArrayList<>(cautions(symptom));
+        Optional<CutFacts> cut = cut(known, hole, cautions, pen);
+        if (given != null) {
+            cut.ifPresent(found -> found.tell(given, facts));
+        }
+        return new Diagnosis(symptom, known, ranked(symptom, facts), tap, hole, cut, List.copyOf(cautions));
+    }
+
+    private static List<Ranked> ranked(Symptom symptom, Map<String, Fact> facts) {
         List<Ranked> ranked = new ArrayList<>();
         for (Cause cause : Cause.of(symptom)) {
             Fact fact = facts.get(cause.fact());
@@ -74,7 +86,21 @@ public record Diagnosis(
         }
         // the sort is stable: within one likelihood the order of the list stays
         ranked.sort(Comparator.comparing(Ranked::likelihood).reversed());
-        return new Diagnosis(symptom, known, List.copyOf(ranked), tap, hole, cautions(symptom));
+        return List.copyOf(ranked);
+    }
+
+    private static Optional<CutFacts> cut(Known known, Optional<HoleFacts> hole, List<Caution> cautions, Pen pen) {
+        Answer<Worked<CutForecast>> answer = CutFacts.forecast(known, hole);
+        if (answer instanceof Answer.Of<Worked<CutForecast>> of) {
+            return Optional.of(CutFacts.of(of.value(), pen));
+        }
+        if (answer != null) {
+            cautions.add(new Caution(
+                    "noForecast",
+                    "No torque is forecast: " + answer.findings().get(0).sentence(),
+                    ""));
+        }
+        return Optional.empty();
     }
 
     private static List<Caution> cautions(Symptom symptom) {

@@ -5,17 +5,31 @@ import java.util.Map;
 import landfall.material.ChipClass;
 import landfall.material.WorkGroup;
 import landfall.material.WorkMaterial;
+import landfall.thread.CallOut;
+import org.jspecify.annotations.Nullable;
 
 /** What the material says. */
 final class MaterialFacts {
     private MaterialFacts() {}
 
-    static void tell(WorkMaterial material, Map<String, Fact> facts) {
+    static void tell(WorkMaterial material, @Nullable CallOut callOut, Map<String, Fact> facts) {
         ChipClass chip = material.cutting().chip().value().kind();
-        boolean stringy = chip == ChipClass.STRINGY || chip == ChipClass.LONG;
         String chips = material.id() + " makes chips that are "
                 + material.cutting().chip().value().words() + ".";
-        facts.put("gummy", stringy ? Fact.up(chips) : Fact.down(chips));
+        facts.put(
+                "gummy",
+                switch (chip) {
+                    case STRINGY -> Fact.up(chips);
+                    case LONG -> Fact.plain(chips);
+                    default -> Fact.down(chips);
+                });
+        facts.put(
+                "fluid",
+                Fact.plain("For " + material.id() + ": "
+                        + material.cutting().fluid().value().words() + "."));
+        if (callOut != null) {
+            speed(material, callOut, facts);
+        }
         boolean hardens = material.group().hardensUnderTheTool();
         facts.put(
                 "hardens",
@@ -35,5 +49,19 @@ final class MaterialFacts {
                                 material.id(),
                                 material.relief().least().deg(),
                                 material.relief().greatest().deg())));
+    }
+
+    private static void speed(WorkMaterial material, CallOut callOut, Map<String, Fact> facts) {
+        var range = material.cutting().speed().value();
+        double round = Math.PI * callOut.thread().major().mm() / 1000;
+        facts.put(
+                "speed",
+                Fact.plain("For %s %.0f to %.0f m/min with HSS: %.0f to %.0f rev/min on this thread; less when deep."
+                        .formatted(
+                                material.id(),
+                                range.least().mPerMin(),
+                                range.greatest().mPerMin(),
+                                range.least().mPerMin() / round,
+                                range.greatest().mPerMin() / round)));
     }
 }

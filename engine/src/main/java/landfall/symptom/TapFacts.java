@@ -10,6 +10,7 @@ import landfall.quantity.Length;
 import landfall.quantity.Limits;
 import landfall.tap.FluteKind;
 import landfall.tap.Tap;
+import landfall.tap.Wear;
 import landfall.thread.ScrewThread;
 import landfall.thread.Side;
 import landfall.thread.SideLimits;
@@ -88,6 +89,15 @@ public record TapFacts(Length chip, double backTurn) {
                             : Fact.down(
                                     "These flutes lead their chips " + (flow == ChipFlow.BACK ? "back." : "ahead.")));
         }
+        if (tap.flutes().kind() == FluteKind.SPIRAL_POINT) {
+            facts.put("kind", Fact.up("This is a spiral point: it is turned back only when it is through."));
+        } else {
+            facts.put("kind", Fact.down("This tap is no spiral point."));
+        }
+        Length due = Wear.DUE.land(tap.thread(), Pen.NONE);
+        facts.put(
+                "wear",
+                Fact.plain("A tap of this size is due at a wear land of " + due.words() + " (common practice)."));
         rake(tap, material, facts);
         limits(tap, facts);
     }

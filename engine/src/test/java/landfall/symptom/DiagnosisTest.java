@@ -13,12 +13,15 @@ import landfall.quantity.Length;
 import landfall.tap.Body;
 import landfall.tap.ChamferGiven;
 import landfall.tap.Cutting;
+import landfall.tap.FluteForm;
+import landfall.tap.FluteKind;
 import landfall.tap.Flutes;
 import landfall.tap.Land;
 import landfall.tap.Make;
 import landfall.tap.PitchZone;
 import landfall.tap.Tap;
 import landfall.tap.ThreadRelief;
+import landfall.tap.Wear;
 import landfall.thread.callout.CallOuts;
 import landfall.working.WorkingCheck;
 import org.junit.jupiter.api.DisplayName;
@@ -41,7 +44,14 @@ class DiagnosisTest {
             "gummy",
             "hardens",
             "springs",
-            "relief");
+            "relief",
+            "speed",
+            "fluid",
+            "bar",
+            "overrun",
+            "margin",
+            "wear",
+            "kind");
     private static final Set<String> PAGES =
             Set.of("", "thread", "hole", "tap", "cut", "grind", "gauge", "dial", "why");
 
@@ -147,6 +157,101 @@ class DiagnosisTest {
         assertThat(causes("breaks-at-entry", known).stream().map(Diagnosis.Ranked::here))
                 .contains(
                         "The hole wants 4.978 mm (0.1960 in) to 5.258 mm (0.2070 in); drill #7 leaves 75 % of thread.");
+    }
+
+    private static Tap whole() {
+        FluteForm form = new FluteForm(Length.ofMm(3.5), Length.ofMm(2.1), Angle.ofDeg(10));
+        return new Tap(
+                CallOuts.read("M8x1.25-6H").orThrow(),
+                new Cutting(
+                        new Flutes(3, FluteKind.STRAIGHT, form, Angle.ZERO),
+                        new Land.Arc(Length.ofMm(2.6)),
+                        new ChamferGiven(Angle.ofDeg(9), Length.ofMm(6.4), null),
+                        ThreadRelief.NONE),
+                new Body(Length.ofMm(22), Length.ofMm(72), Length.ofMm(8), null),
+                PitchZone.UNKNOWN,
+                Make.PLAIN_HSS);
+    }
+
+    private static Known job(Tap tap, String material, double depth, Wear wear) {
+        return new Known(
+                null,
+                tap,
+                Materials.find("material", material).orThrow(),
+                new Known.Job(Length.ofMm(6.8), Length.ofMm(depth), wear));
+    }
+
+    private static String here(Diagnosis diagnosis, String fact) {
+        return diagnosis.causes().stream()
+                .filter(ranked -> ranked.cause().fact().equals(fact))
+                .findFirst()
+                .orElseThrow()
+                .here();
+    }
+
+    /**
+     * M8 in C45, 12 mm, 6.8 hole: chips fill from 8.5 mm (see chip-room.md), so at 12 they pack and at 6 they do not.
+     */
+    @Test
+    void theForecastOfThisCutSpeaksForOrAgainst() {
+        Symptom bottom = Symptom.named("breaks-at-bottom").orElseThrow();
+        Diagnosis deep =
+                Diagnosis.of(bottom, job(whole(), "C45", 12, Wear.FRESH)).value();
+        Diagnosis shallow =
+                Diagnosis.of(bottom, job(whole(), "C45", 6, Wear.FRESH)).value();
+        assertThat(likelihood(deep, "chips-pack")).isEqualTo(Likelihood.LIKELY);
+        assertThat(likelihood(shallow, "chips-pack")).isEqualTo(Likelihood.POSSIBLE);
+        assertThat(here(deep, "chips-pack")).contains("this thread is 12.0 mm deep");
+        assertThat(here(deep, "overrun")).contains("may run on");
+        assertThat(here(deep, "stack")).startsWith("Thread to 12.000 mm (0.4724 in), the tap's point to");
+        assertThat(likelihood(deep, "margin")).isEqualTo(Likelihood.SELDOM);
+        Diagnosis spent = Diagnosis.of(bottom, job(whole(), "17-4PH H900", 12, Wear.SPENT))
+                .value();
+        assertThat(likelihood(spent, "margin")).isEqualTo(Likelihood.LIKELY);
+        assertThat(here(spent, "margin")).contains("N·m", "may break from");
+    }
+
+    @Test
+    void barSpeedAndFluidComeWithTheirFigures() {
+        Known job = job(whole(), "C45", 12, Wear.FRESH);
+        assertThat(here(
+                        Diagnosis.of(Symptom.named("breaks-at-entry").orElseThrow(), job)
+                                .value(),
+                        "bar"))
+                .startsWith("Fingers are safe on a bar to");
+        assertThat(here(Diagnosis.of(Symptom.named("squeal").orElseThrow(), job).value(), "fluid"))
+                .isEqualTo("For 1045: sulphur oil.");
+        Known noTap = new Known(
+                CallOuts.read("M8x1.25-6H").orThrow(),
+                null,
+                Materials.find("material", "C45").orThrow());
+        // 6 and 12 m/min over pi*8 mm: 239 and 477 rev/min
+        assertThat(here(
+                        Diagnosis.of(Symptom.named("squeal").orElseThrow(), noTap)
+                                .value(),
+                        "speed"))
+                .isEqualTo("For 1045 6 to 12 m/min with HSS: 239 to 477 rev/min on this thread; less when deep.");
+    }
+
+    @Test
+    void aCardThatCannotBeForecastSaysWhy() {
+        Diagnosis diagnosis = Diagnosis.of(
+                        Symptom.named("breaks-at-bottom").orElseThrow(), job(m8(3, 9), "C45", 12, Wear.FRESH))
+                .value();
+        assertThat(diagnosis.cut()).isEmpty();
+        assertThat(diagnosis.cautions())
+                .filteredOn(caution -> caution.code().equals("noForecast"))
+                .extracting(landfall.fault.Caution::text)
+                .first(org.assertj.core.api.InstanceOfAssertFactories.STRING)
+                .startsWith("No torque is forecast: flutes.core:");
+    }
+
+    @Test
+    void everyPrintedFormulaOfTheForecastGivesItsFigure() {
+        for (Symptom symptom : Symptom.all()) {
+            WorkingCheck.everyFormulaGivesItsFigure(
+                    Diagnosis.of(symptom, job(whole(), "C45", 12, Wear.DUE)).steps());
+        }
     }
 
     @Test

@@ -16,14 +16,17 @@ import landfall.cards.form.Form;
 import landfall.cards.form.Kind;
 import landfall.cards.form.Kinds;
 import landfall.cards.form.Nearest;
+import landfall.cards.form.Quantities;
 import landfall.fault.Answer;
 import landfall.fault.Finding;
+import landfall.quantity.Length;
 import landfall.quantity.UnitSystem;
 import landfall.symptom.Diagnosis;
 import landfall.symptom.Known;
 import landfall.symptom.Symptom;
 import landfall.tap.Tap;
 import landfall.tap.TapMaterial;
+import landfall.tap.Wear;
 import landfall.thread.CallOut;
 import landfall.working.Worked;
 
@@ -49,10 +52,15 @@ public final class WhyAsk implements Question {
     private static final Field<String> MATERIAL =
             Field.optional("material", Kinds.TEXT, "304").worded("work-material");
 
+    private static final Field<Length> HOLE =
+            Field.optional("hole", Quantities.diameter(0.1, 500), "6.8 mm").worded("hole-to-tap");
+    private static final Field<Wear> WEAR =
+            Field.optional("wear", WearKind.WEAR, "fresh").worded("wear-to-cut");
+
     private static final Form FORM = form("why");
 
     private static Form form(String name) {
-        List<Field<?>> fields = new ArrayList<>(List.of(SYMPTOM, CALL_OUT));
+        List<Field<?>> fields = new ArrayList<>(List.of(SYMPTOM, CALL_OUT, HOLE, HoleAsk.DEPTH, WEAR));
         TapCard.FORM
                 .fields()
                 .forEach(field -> fields.add(field.path().equals(MATERIAL.path()) ? MATERIAL : field.leftOpen()));
@@ -127,15 +135,19 @@ public final class WhyAsk implements Question {
 
     private static Answer<Known> known(Entries entries, Map<String, String> typed) {
         CallOut callOut = entries.get(CALL_OUT).orElse(null);
+        Known.Job job = new Known.Job(
+                entries.get(HOLE).orElse(null),
+                entries.get(HoleAsk.DEPTH).orElse(null),
+                entries.get(WEAR).orElse(null));
         if (!entries.has(TapFields.THREAD)) {
             return Answer.of(
-                    new Known(callOut, null, entries.get(TapFields.CUTS).orElse(null)));
+                    new Known(callOut, null, entries.get(TapFields.CUTS).orElse(null), job));
         }
         Map<String, String> card = new LinkedHashMap<>(typed);
         card.keySet().retainAll(TapCard.FORM.paths());
         Answer<Tap> tap = TapCard.FORM.judge(card, bare(typed)).then(TapCard::tap);
         return tap.map(
-                found -> new Known(callOut, found, entries.get(TapFields.CUTS).orElse(null)));
+                found -> new Known(callOut, found, entries.get(TapFields.CUTS).orElse(null), job));
     }
 
     private static Answer<Symptom> symptom(String text) {

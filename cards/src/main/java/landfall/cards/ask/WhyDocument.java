@@ -6,6 +6,8 @@ import java.util.List;
 import landfall.cards.answer.Document;
 import landfall.cards.answer.Item;
 import landfall.cards.answer.Unit;
+import landfall.cut.CutForecast;
+import landfall.quantity.Band;
 import landfall.quantity.Length;
 import landfall.quantity.UnitSystem;
 import landfall.symptom.Diagnosis;
@@ -64,6 +66,7 @@ final class WhyDocument {
         items.add(new Item.Rows("causes", rows));
         diagnosis.tap().ifPresent(tap -> items.add(tap(tap)));
         diagnosis.hole().ifPresent(hole -> items.add(hole(hole)));
+        diagnosis.cut().ifPresent(cut -> items.add(cut(cut.cut())));
         return items;
     }
 
@@ -82,6 +85,25 @@ final class WhyDocument {
                 new Item.Text("drill", hole.drill().drill().called()),
                 behind.figure("share", 100 * hole.drill().share(), Unit.SHARE, "q"),
                 behind.figure("lead", hole.lead(), "L_y"));
+    }
+
+    private Item cut(CutForecast cut) {
+        return Item.Group.of(
+                "cut",
+                behind.figure("hole", cut.wish().hole(), "D_h"),
+                band("torque", cut.load().torque().full(), Unit.TORQUE, "T_l", "T", "T_h"),
+                band("breaking", cut.load().strength().breaking(), Unit.TORQUE, "B_l", "B_e", "B_h"),
+                band("margin", cut.load().margin(), Unit.PURE, "m_l", "m", "m_h"),
+                band("clearAfterDepth", cut.chips().room().clearAfter(), Unit.LENGTH, "z_l", "z_c", "z_h"));
+    }
+
+    private Item band(String key, Band band, Unit unit, String low, String expected, String high) {
+        return new Item.BandFigure(
+                key,
+                behind.point(band.low(), unit, low),
+                behind.point(band.expected(), unit, expected),
+                behind.point(band.high(), unit, high),
+                unit);
     }
 
     private Item.@Nullable Point end(@Nullable Length length) {

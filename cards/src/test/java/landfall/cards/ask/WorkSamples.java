@@ -96,6 +96,7 @@ final class WorkSamples {
         Map<String, String> card = new LinkedHashMap<>(Cards.typed("tap-m8.json"));
         card.put("symptom", "breaks-on-reversal");
         card.put("material", "304");
+        card.put("depth", "12 mm");
         return List.of(
                 why.answer(Map.of()).orThrow(),
                 why.answer(Map.of("symptom", "tight-go", "callout", "1/4-20 UNC-2B"))
