@@ -19,6 +19,11 @@ public record GaugeWish(
         @Nullable InVAnvil anvil) {
     public static final GaugeWish NOTHING = new GaugeWish(null, null, null, null);
 
-    /** A tap in the V-anvil: its flutes, the reading, and its diameter over the crests. */
-    public record InVAnvil(int flutes, VAnvil.Reading reading, Length crest) {}
+    /**
+     * A tap in the V-anvil.
+     *
+     * @param crest diameter over the crests, which the V's faces bear on; null when they bear on wires
+     */
+    public record InVAnvil(
+            int flutes, VAnvil.Reading reading, @Nullable Length crest) {}
 }

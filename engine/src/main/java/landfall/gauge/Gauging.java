@@ -39,13 +39,14 @@ public record Gauging(
     /** The gauging of a call-out, or why not. */
     public static Answer<Worked<Gauging>> of(CallOut callOut, GaugeWish wish) {
         try {
-            return Answer.of(Worked.of(pen -> compute(callOut, wish, pen)));
+            return Answer.of(Worked.of(pen -> on(callOut, wish, pen)));
         } catch (OutOfRange e) {
             return Answer.refused(e.finding());
         }
     }
 
-    private static Gauging compute(CallOut callOut, GaugeWish wish, Pen pen) {
+    /** The same inside a larger question; throws {@link OutOfRange}. */
+    public static Gauging on(CallOut callOut, GaugeWish wish, Pen pen) {
         ScrewThread thread = callOut.thread();
         Optional<SideLimits> hole = callOut.limits(Side.INTERNAL, pen);
         Optional<SideLimits> product = hole.isPresent() ? hole : callOut.limits(Side.EXTERNAL, pen);
@@ -57,7 +58,8 @@ public record Gauging(
         Length leadTerm = measured == null ? basicLeadTerm(thread, wire, pen) : measured.leadTerm();
         GaugeWish.InVAnvil in = wish.anvil();
         VAnvil anvil = in == null ? null : VAnvil.of(thread, in, wire, pen);
-        return new Gauging(callOut, gauges, wires, wire, leadTerm, measured, anvil, cautions(callOut, gauges, anvil));
+        return new Gauging(
+                callOut, gauges, wires, wire, leadTerm, measured, anvil, cautions(callOut, gauges, wish, anvil));
     }
 
     private static ThreeWires.@Nullable Measurement measured(ScrewThread thread, Length wire, GaugeWish wish, Pen pen) {
@@ -80,7 +82,8 @@ public record Gauging(
                 pen.write(ThreeWires.LEAD_TERM, wire.mm() * tangent * tangent * Math.cos(A) / (2 * Math.tan(A))));
     }
 
-    private static List<Caution> cautions(CallOut callOut, @Nullable ThreadGauges gauges, @Nullable VAnvil anvil) {
+    private static List<Caution> cautions(
+            CallOut callOut, @Nullable ThreadGauges gauges, GaugeWish wish, @Nullable VAnvil anvil) {
         List<Caution> cautions = new ArrayList<>(callOut.cautions());
         if (gauges != null) {
             cautions.addAll(gauges.cautions());
@@ -91,7 +94,7 @@ public record Gauging(
                             + " where no class is held there is nothing to gauge by. See the thread's own answer.",
                     "thread"));
         }
-        if (anvil != null) {
+        if (anvil != null && wish.anvil() != null && wish.anvil().crest() != null) {
             cautions.add(new Caution(
                     "crestFirst",
                     ("In a V-anvil an error of the crest diameter counts %.2f times: measure it first,"

@@ -12,7 +12,7 @@ import landfall.working.Trust;
 
 /**
  * An odd-fluted tap in a V-anvil micrometer: one wire in the groove under the spindle, the V's faces on the crests of
- * the two lands opposite.
+ * the two lands opposite, or on wires in their grooves too.
  *
  * <p>The V that fits N lands has 180 − 360/N degrees. From its apex to the far side of a round d it is k·d, so the
  * spindle moves k times the change of diameter; a scale "in diameters" is already divided by k.
@@ -38,6 +38,14 @@ public record VAnvil(Angle angle, double factor, Length pitchDiameter) {
             Trust.DERIVED,
             "pitch diameter in the V-anvil");
 
+    public static final Rule PITCH_DIAMETER_ON_WIRES = new Rule(
+            "E_V",
+            "R - W*(1 + 1/sin(A)) + P/(2*tan(A))",
+            "mm",
+            GEOMETRY,
+            Trust.DERIVED,
+            "pitch diameter in the V-anvil, wires on all three lands");
+
     /** A reading: in diameters, or as a plain height from the apex. */
     public record Reading(Length value, boolean plainHeight) {}
 
@@ -58,13 +66,15 @@ public record VAnvil(Angle angle, double factor, Length pitchDiameter) {
         double R = in.reading().plainHeight()
                 ? fromHeight(in.reading().value().mm(), k, pen)
                 : pen.write(READING, in.reading().value().mm());
-        double d_c = pen.write(CREST, in.crest().mm());
         double A = thread.profile().flankAngle().rad();
-        double E = 2 * k * R
-                - d_c * cosecant
-                - wire.mm() * (1 + 1 / Math.sin(A))
-                + thread.pitch().mm() / (2 * Math.tan(A));
-        return new VAnvil(Angle.ofRad(V), k, Length.ofMm(pen.write(PITCH_DIAMETER, E)));
+        double wires = wire.mm() * (1 + 1 / Math.sin(A)) - thread.pitch().mm() / (2 * Math.tan(A));
+        double E = in.crest() == null
+                ? pen.write(PITCH_DIAMETER_ON_WIRES, R - wires)
+                : pen.write(
+                        PITCH_DIAMETER, 2 * k * R - pen.write(CREST, in.crest().mm()) * cosecant - wires);
+        ThreeWires.judge(
+                in.reading().plainHeight() ? "height" : "reading", in.reading().value(), Length.ofMm(E), thread);
+        return new VAnvil(Angle.ofRad(V), k, Length.ofMm(E));
     }
 
     private static double fromHeight(double height, double k, Pen pen) {

@@ -41,20 +41,20 @@ public record LimitMark(Kind kind, int number) {
     static final Rule BASIC_INCH = Rule.given("E_b", "in", "basic pitch diameter to four places");
     static final Rule BASIC_METRIC = Rule.given("E_b", "mm", "basic pitch diameter");
     static final Rule NUMBER = Rule.given("n_mark", "1", "number of the mark");
-    static final Rule H_MIN = marked("E_min", "E_b + 0.0005*(n_mark - 1)", "in", HANDBOOK, "least pitch diameter");
-    static final Rule H_MAX = marked("E_max", "E_b + 0.0005*n_mark", "in", HANDBOOK, "greatest pitch diameter");
-    static final Rule L_MIN = marked("E_min", "E_b - 0.0005*n_mark", "in", HANDBOOK, "least pitch diameter");
-    static final Rule L_MAX = marked("E_max", "E_b - 0.0005*(n_mark - 1)", "in", HANDBOOK, "greatest pitch diameter");
-    static final Rule D_MAX = marked("E_max", "E_b + 0.013*n_mark", "mm", D_LIST, "greatest pitch diameter");
+    static final Rule H_MIN = marked("E_t.min", "E_b + 0.0005*(n_mark - 1)", "in", HANDBOOK, "least pitch diameter");
+    static final Rule H_MAX = marked("E_t.max", "E_b + 0.0005*n_mark", "in", HANDBOOK, "greatest pitch diameter");
+    static final Rule L_MIN = marked("E_t.min", "E_b - 0.0005*n_mark", "in", HANDBOOK, "least pitch diameter");
+    static final Rule L_MAX = marked("E_t.max", "E_b - 0.0005*(n_mark - 1)", "in", HANDBOOK, "greatest pitch diameter");
+    static final Rule D_MAX = marked("E_t.max", "E_b + 0.013*n_mark", "mm", D_LIST, "greatest pitch diameter");
     static final Rule D_TOLERANCE =
             Rule.table("T_tap", "mm", D_LIST, Trust.HANDBOOK, "pitch tolerance of a ground tap of this pitch");
-    static final Rule D_MIN = marked("E_min", "E_max - T_tap", "mm", D_LIST, "least pitch diameter");
+    static final Rule D_MIN = marked("E_t.min", "E_t.max - T_tap", "mm", D_LIST, "least pitch diameter");
     static final Rule GRADE_5 = Rule.table(
             "t_5", "mm", Source.of("iso-965-1", "pitch tolerance inside, grade 5"), Trust.HANDBOOK, "t of the class");
     static final Rule CLASS_MIN =
-            marked("E_min", "E_b + (0.2*n_mark - 0.1)*t_5", "mm", CLASSES, "least pitch diameter");
+            marked("E_t.min", "E_b + (0.2*n_mark - 0.1)*t_5", "mm", CLASSES, "least pitch diameter");
     static final Rule CLASS_MAX =
-            marked("E_max", "E_b + (0.2*n_mark + 0.1)*t_5", "mm", CLASSES, "greatest pitch diameter");
+            marked("E_t.max", "E_b + (0.2*n_mark + 0.1)*t_5", "mm", CLASSES, "greatest pitch diameter");
 
     private static final Pattern MARK =
             Pattern.compile("(?:g\\s*)?([hld])\\s*(\\d{1,2})|(?:class|iso)\\s*([123])", Pattern.CASE_INSENSITIVE);

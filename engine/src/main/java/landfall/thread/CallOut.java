@@ -61,6 +61,11 @@ public interface CallOut {
         return Optional.empty();
     }
 
+    /** How much may be cut off crest and root each, where the standard states it; empty in most families. */
+    default Optional<Limits> truncation(Pen pen) {
+        return Optional.empty();
+    }
+
     /** What a reader must be told about this thread: tables left blank, remembered figures, traps. */
     List<Caution> cautions();
 }

@@ -4,6 +4,7 @@ package landfall.thread;
 import java.util.List;
 import java.util.Optional;
 import landfall.fault.Caution;
+import landfall.quantity.Limits;
 import landfall.working.Pen;
 import landfall.working.Worked;
 
@@ -13,6 +14,7 @@ import landfall.working.Worked;
  * <p>Family, hand, pitch, starts and lead stand in {@code callOut.thread()}. A side is empty when the call-out's class
  * names the other one; a taper thread has {@code taper} and no sides.
  *
+ * @param truncation of crest and root each, where the standard states it
  * @param fit with the side that is not named taken in its usual class; empty where a family has limits of one side only
  */
 public record LimitsOfSize(
@@ -21,6 +23,7 @@ public record LimitsOfSize(
         Optional<SideLimits> external,
         Optional<ExternalExtras> extras,
         Optional<Taper> taper,
+        Optional<Limits> truncation,
         Optional<Fit> fit) {
 
     public static LimitsOfSize of(CallOut callOut, Pen pen) {
@@ -32,7 +35,13 @@ public record LimitsOfSize(
         Optional<SideLimits> internal = callOut.limits(Side.INTERNAL, rounding, pen);
         Optional<ExternalExtras> extras = external.isPresent() ? callOut.externalExtras(pen) : Optional.empty();
         return new LimitsOfSize(
-                callOut, internal, external, extras, callOut.taper(pen), Fit.of(callOut, rounding, pen));
+                callOut,
+                internal,
+                external,
+                extras,
+                callOut.taper(pen),
+                callOut.truncation(pen),
+                Fit.of(callOut, rounding, pen));
     }
 
     /** The answer with its working. */

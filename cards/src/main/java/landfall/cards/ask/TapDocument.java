@@ -122,8 +122,8 @@ final class TapDocument {
     private Item pitch(Limits pitch) {
         return new Item.Range(
                 "pitch",
-                pitch.min() == null ? null : behind.point(pitch.min().mm(), Unit.LENGTH, "E_min"),
-                pitch.max() == null ? null : behind.point(pitch.max().mm(), Unit.LENGTH, "E_max"),
+                pitch.min() == null ? null : behind.point(pitch.min().mm(), Unit.LENGTH, "E_t.min"),
+                pitch.max() == null ? null : behind.point(pitch.max().mm(), Unit.LENGTH, "E_t.max"),
                 Unit.LENGTH);
     }
 

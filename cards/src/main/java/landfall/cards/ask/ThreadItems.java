@@ -44,6 +44,7 @@ final class ThreadItems {
         limits.external().ifPresent(side -> items.add(new Item.Group("external", external(side, limits.extras()))));
         limits.fit().ifPresent(fit -> items.add(new Item.Group("fit", fit(fit))));
         limits.taper().ifPresent(taper -> items.add(new Item.Group("taper", taper(taper))));
+        limits.truncation().ifPresent(cut -> items.add(range("truncation", cut, "f_min", "f_max")));
         return items;
     }
 

@@ -7,6 +7,7 @@ import java.util.Optional;
 import landfall.fault.Caution;
 import landfall.quantity.Angle;
 import landfall.quantity.Length;
+import landfall.quantity.Limits;
 import landfall.quantity.Rounding;
 import landfall.thread.CallOut;
 import landfall.thread.Family;
@@ -108,6 +109,18 @@ public final class NptCallOut implements CallOut {
         };
         return Optional.of(
                 new Taper(TAPER, planes(at, E, h, pen), new Taper.Turns(Length.ofInch(L1), Length.ofInch(L3), 1, 1)));
+    }
+
+    /** Of NPT: at least 0.033 P, at most a figure of the table by the pitch. NPTF has limits of its own, not held. */
+    @Override
+    public Optional<Limits> truncation(Pen pen) {
+        if (dry) {
+            return Optional.empty();
+        }
+        double p = pen.write(NptRules.P, 1 / size.threadsPerInch());
+        double least = pen.write(NptRules.TRUNCATION_MIN, Rounding.halfUp(0.033 * p, 4));
+        double most = pen.write(NptRules.TRUNCATION_MAX, size.greatestTruncation());
+        return Optional.of(new Limits(Length.ofInch(least), Length.ofInch(most)));
     }
 
     private static List<Taper.Plane> planes(double[] at, double[] E, double h, Pen pen) {

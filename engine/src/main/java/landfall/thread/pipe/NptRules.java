@@ -30,6 +30,10 @@ final class NptRules {
     static final Rule E2 =
             rule("E2", "round(E0 + L2 / 16, 0.00001)", "pitch diameter at the end of the effective thread");
     static final Rule E3 = rule("E3", "round(E0 - L3 / 16, 0.00001)", "pitch diameter at the end of wrench make-up");
+    static final Rule TRUNCATION_MIN =
+            rule("f_min", "round(0.033 * P, 0.0001)", "least truncation of crest and root each");
+    static final Rule TRUNCATION_MAX =
+            Rule.table("f_max", "in", TABLE, Trust.HANDBOOK, "greatest truncation of crest and root each");
     static final Rule[] CREST = {
         crest("D3", "E3 + h"), crest("D0", "E0 + h"), crest("D1", "E1 + h"), crest("D2", "E2 + h")
     };

@@ -13,6 +13,8 @@ record NptSize(String name, double outside, double threadsPerInch, double handTi
     private static final List<NptSize> SIZES =
             Table.rows("npt-sizes").stream().map(NptSize::of).toList();
 
+    private static final List<List<String>> TRUNCATIONS = Table.rows("npt-truncation");
+
     private static NptSize of(List<String> row) {
         return new NptSize(
                 row.get(0),
@@ -24,6 +26,15 @@ record NptSize(String name, double outside, double threadsPerInch, double handTi
 
     static List<NptSize> all() {
         return SIZES;
+    }
+
+    /** Greatest truncation of crest and root each, in. */
+    double greatestTruncation() {
+        return TRUNCATIONS.stream()
+                .filter(row -> Double.parseDouble(row.get(0)) == threadsPerInch)
+                .mapToDouble(row -> Double.parseDouble(row.get(1)))
+                .findFirst()
+                .orElseThrow();
     }
 
     /** The size that a head names; its threads an inch may be left out but must be right. */
