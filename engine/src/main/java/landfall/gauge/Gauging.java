@@ -9,6 +9,7 @@ import landfall.fault.Caution;
 import landfall.fault.OutOfRange;
 import landfall.quantity.Length;
 import landfall.thread.CallOut;
+import landfall.thread.Family;
 import landfall.thread.ScrewThread;
 import landfall.thread.Side;
 import landfall.thread.SideLimits;
@@ -87,11 +88,13 @@ public record Gauging(
         List<Caution> cautions = new ArrayList<>(callOut.cautions());
         if (gauges != null) {
             cautions.addAll(gauges.cautions());
+        } else if (callOut.taper(Pen.NONE).isPresent()) {
+            cautions.add(taperPlug(callOut.thread().family()));
         } else {
             cautions.add(new Caution(
                     "noPlugLimits",
-                    "No GO and NOT GO limits: a taper thread is gauged by the turns its plug goes in, and"
-                            + " where no class is held there is nothing to gauge by. See the thread's own answer.",
+                    "No GO and NOT GO limits: where no class is held there is nothing to gauge by. See the thread's own"
+                            + " answer.",
                     "thread"));
         }
         if (anvil != null && wish.anvil() != null && wish.anvil().crest() != null) {
@@ -104,5 +107,19 @@ public record Gauging(
                     "E_V"));
         }
         return cautions;
+    }
+
+    private static Caution taperPlug(Family family) {
+        return family == Family.NPTF
+                ? new Caution(
+                        "taperPlug",
+                        "A dryseal hole is gauged by the L1 plug and the L3 plug; their stand-offs must agree within half a"
+                                + " turn (from memory). The limits of its crests and roots are not held.",
+                        "thread")
+                : new Caution(
+                        "taperPlug",
+                        "Turn the plug in by hand. The face counts, or on a chamfer larger than the thread the last scratch"
+                                + " of thread on it (from memory).",
+                        "thread");
     }
 }

@@ -36,7 +36,7 @@ public record PitchUncertainty(Length expanded, List<Part> parts) {
     static final Rule PER_WIRE_V = rule("c_W", "1 + 1/sin(A)", "1", "pitch diameter per wire diameter");
     static final Rule PER_ANGLE = rule(
             "c_A",
-            "cos(A)/sin(A)^2*abs(W - P/(2*cos(A)))*pi/180",
+            "cos(A)/sin(A)^2*abs(W - p_w/(2*cos(A)))*pi/180",
             "mm/deg",
             "pitch diameter per degree of half angle: none at the best wire");
     public static final Rule OVER_WIRES = rule(
@@ -60,10 +60,10 @@ public record PitchUncertainty(Length expanded, List<Part> parts) {
             "mm",
             "uncertainty of the pitch diameter in the V-anvil" + U95);
     public static final Rule SHARE =
-            Rule.table("s_U", "1", GUM, Trust.DERIVED, "share of the square of the uncertainty");
+            Rule.table("s_U", "%", GUM, Trust.DERIVED, "share of the square of the uncertainty");
 
-    /** One reading and how much of the result's uncertainty, squared, comes from it. */
-    public record Part(String what, double share) {}
+    /** One reading and how much of the result's uncertainty, squared, comes from it, in per cent. */
+    public record Part(String what, double percent) {}
 
     public PitchUncertainty {
         parts = List.copyOf(parts);
@@ -133,12 +133,13 @@ public record PitchUncertainty(Length expanded, List<Part> parts) {
 
     private static PitchUncertainty of(double mm, List<Part> parts) {
         return new PitchUncertainty(
-                Length.ofMm(mm), parts.stream().filter(each -> each.share() > 0).toList());
+                Length.ofMm(mm),
+                parts.stream().filter(each -> each.percent() > 0).toList());
     }
 
     /** Of nothing at all there are no shares. */
     private static Part part(String what, double root, Pen pen) {
-        double share = Double.isNaN(root) ? 0 : root * root;
+        double share = Double.isNaN(root) ? 0 : 100 * root * root;
         return new Part(what, share > 0 ? pen.write(SHARE, share) : 0);
     }
 

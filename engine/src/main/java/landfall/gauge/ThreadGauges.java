@@ -39,17 +39,17 @@ public record ThreadGauges(Side side, GaugeElement go, GaugeElement notGo, Plain
     public static final Rule NOT_GO_MAX = rule("E_ng.max", "E_max", "greatest pitch diameter of the NOT GO gauge");
     public static final Rule GO_MAJOR_MIN = rule("D_go.min", "D_min", "least major diameter of the GO plug");
     public static final Rule GO_MAJOR_MAX = rule("D_go.max", "D_min + X_D", "greatest major diameter of the GO plug");
-    static final Rule SHARP = Rule.given("P", "mm", "pitch");
+    static final Rule SHARP = Rule.given("p_w", "mm", "pitch");
     static final Rule NOT_GO_CREST_INCH = new Rule(
             "D_ng.0",
-            "min(D_min, E_max + sqrt(3)/4*P)",
+            "min(D_min, E_max + sqrt(3)/4*p_w)",
             "mm",
             B1_2,
             Trust.HANDBOOK,
             "major diameter of the NOT GO plug before rounding: pitch diameter and half the sharp height");
     static final Rule NOT_GO_CREST_METRIC = new Rule(
             "D_ng.0",
-            "min(D_min, E_max + 0.2*P)",
+            "min(D_min, E_max + 0.2*p_w)",
             "mm",
             ISO_1502,
             Trust.HANDBOOK,

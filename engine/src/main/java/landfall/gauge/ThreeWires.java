@@ -19,15 +19,15 @@ public final class ThreeWires {
     private static final Source H28 = Source.of("nbs-h28", "three-wire formula with lead term, body from memory");
     private static final Source HANDBOOK = Source.of("machinerys-handbook-31", "p. 2127, three-wire method");
     private static final Source GEOMETRY = Source.of("derived", "docs/methods/three-wires.md");
-    static final Rule PITCH = Rule.given("P", "mm", "pitch");
+    static final Rule PITCH = Rule.given("p_w", "mm", "pitch");
     static final Rule LEAD = Rule.given("L", "mm", "lead");
     static final Rule HALF_ANGLE = Rule.given("A", "deg", "half the included angle");
-    public static final Rule BEST =
-            new Rule("W_best", "P/(2*cos(A))", "mm", HANDBOOK, Trust.HANDBOOK, "best wire: touches at the pitch line");
+    public static final Rule BEST = new Rule(
+            "W_best", "p_w/(2*cos(A))", "mm", HANDBOOK, Trust.HANDBOOK, "best wire: touches at the pitch line");
     public static final Rule LEAST_60 =
-            new Rule("W_least", "0.56*P", "mm", HANDBOOK, Trust.HANDBOOK, "least usable wire");
+            new Rule("W_least", "0.56*p_w", "mm", HANDBOOK, Trust.HANDBOOK, "least usable wire");
     public static final Rule GREATEST_60 =
-            new Rule("W_most", "0.9*P", "mm", HANDBOOK, Trust.HANDBOOK, "greatest usable wire");
+            new Rule("W_most", "0.9*p_w", "mm", HANDBOOK, Trust.HANDBOOK, "greatest usable wire");
     static final Rule ADDENDUM = Rule.table(
             "h_a",
             "1",
@@ -36,14 +36,14 @@ public final class ThreeWires {
             "crest to pitch line, share of the pitch");
     public static final Rule LEAST = new Rule(
             "W_least",
-            "(2*h_a*P + P/(2*tan(A)))/(1 + 1/sin(A))",
+            "(2*h_a*p_w + p_w/(2*tan(A)))/(1 + 1/sin(A))",
             "mm",
             GEOMETRY,
             Trust.DERIVED,
             "least usable wire: flush with the crests");
     public static final Rule GREATEST = new Rule(
             "W_most",
-            "2*sin(A)/cos(A)^2*(h_a*P + P/(4*tan(A)))",
+            "2*sin(A)/cos(A)^2*(h_a*p_w + p_w/(4*tan(A)))",
             "mm",
             GEOMETRY,
             Trust.DERIVED,
@@ -71,7 +71,7 @@ public final class ThreeWires {
             Trust.HANDBOOK,
             "what the lead adds to the size over the wires");
     public static final Rule OVER = new Rule(
-            "M", "E - P/(2*tan(A)) + W*(1 + 1/sin(A)) + t_L", "mm", H28, Trust.HANDBOOK, "size over three wires");
+            "M", "E - p_w/(2*tan(A)) + W*(1 + 1/sin(A)) + t_L", "mm", H28, Trust.HANDBOOK, "size over three wires");
     static final Rule OVER_NUMERIC = Rule.table(
             "M", "mm", GEOMETRY, Trust.DERIVED, "size over three wires, wire laid on the helicoid numerically");
     static final Rule OVER_GIVEN = Rule.given("M", "mm", "size over three wires");

@@ -32,7 +32,7 @@ public record VAnvil(Angle angle, double factor, Length pitchDiameter) {
     static final Rule CREST = Rule.given("d_c", "mm", "diameter over the crests");
     public static final Rule PITCH_DIAMETER = new Rule(
             "E_V",
-            "2*k_V*R - d_c/sin(V/2) - W*(1 + 1/sin(A)) + P/(2*tan(A))",
+            "2*k_V*R - d_c/sin(V/2) - W*(1 + 1/sin(A)) + p_w/(2*tan(A))",
             "mm",
             GEOMETRY,
             Trust.DERIVED,
@@ -40,7 +40,7 @@ public record VAnvil(Angle angle, double factor, Length pitchDiameter) {
 
     public static final Rule PITCH_DIAMETER_ON_WIRES = new Rule(
             "E_V",
-            "R - W*(1 + 1/sin(A)) + P/(2*tan(A))",
+            "R - W*(1 + 1/sin(A)) + p_w/(2*tan(A))",
             "mm",
             GEOMETRY,
             Trust.DERIVED,

@@ -69,7 +69,7 @@ public record Examination(
         if (bench instanceof OnBench.AHole hole) {
             return new HoleFinding(callOut, hole, pen).found(measured, side(callOut, Side.INTERNAL));
         }
-        return bench instanceof OnBench.AScrew screw ? screw(screw, measured, side(callOut, Side.EXTERNAL)) : null;
+        return bench instanceof OnBench.AScrew screw ? screw(screw, measured, side(callOut, Side.EXTERNAL), pen) : null;
     }
 
     private static SideLimits side(CallOut callOut, Side side) {
@@ -81,13 +81,13 @@ public record Examination(
                 "leave the class out of the call-out, or name one of that side"));
     }
 
-    private static Found screw(OnBench.AScrew screw, @Nullable Measured pitch, SideLimits limits) {
+    private static Found screw(OnBench.AScrew screw, @Nullable Measured pitch, SideLimits limits, Pen pen) {
         List<Judged> judged = new ArrayList<>();
         if (pitch != null) {
-            judged.add(Judged.of("pitch diameter of the screw", pitch, limits.pitch()));
+            judged.add(Judged.of("pitch diameter of the screw", pitch, limits.pitch(), pen));
         }
         if (screw.major() != null) {
-            judged.add(Judged.of("major diameter of the screw", screw.major(), limits.major()));
+            judged.add(Judged.of("major diameter of the screw", screw.major(), limits.major(), pen));
         }
         if (judged.isEmpty()) {
             throw new OutOfRange(

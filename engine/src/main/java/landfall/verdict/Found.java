@@ -30,9 +30,21 @@ public record Found(
 
     /** Whether a tap is under its own limits. */
     public enum Worn {
-        NO,
-        PERHAPS,
-        YES
+        NO("no"),
+        PERHAPS("perhaps"),
+        YES("yes"),
+        /** The first taps of a hand set. */
+        BY_DESIGN("no: undersize by design");
+
+        private final String words;
+
+        Worn(String words) {
+            this.words = words;
+        }
+
+        public String words() {
+            return words;
+        }
     }
 
     /**

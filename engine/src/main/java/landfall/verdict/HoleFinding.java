@@ -52,10 +52,10 @@ final class HoleFinding {
 
     Found found(@Nullable Measured pitch, SideLimits limits) {
         if (hole.minor() != null) {
-            judged.add(Judged.of("minor diameter of the hole", hole.minor(), limits.minor()));
+            judged.add(Judged.of("minor diameter of the hole", hole.minor(), limits.minor(), pen));
         }
         if (pitch != null) {
-            judged.add(Judged.of("pitch diameter of the hole", pitch, limits.pitch()));
+            judged.add(Judged.of("pitch diameter of the hole", pitch, limits.pitch(), pen));
         }
         OnBench.Plugs plugs = hole.plugs();
         if (plugs.goes() != null) {

@@ -52,18 +52,31 @@ final class TapFinding {
 
     private void against(String what, @Nullable Measured found, Limits limits) {
         if (found != null && (limits.min() != null || limits.max() != null)) {
-            judged.add(Judged.of(what, found, limits));
+            judged.add(Judged.of(what, found, limits, pen));
         }
     }
 
-    /** Worn is under the least: of the pitch diameter, or of the crests. */
+    /**
+     * Worn is under the least: of the pitch diameter, or of the crests. The first taps of a hand set are so by design,
+     * so an undersize tap is not called worn before its rings are known.
+     */
     private @Nullable Worn worn() {
-        return judged.stream()
+        Worn under = judged.stream()
                 .map(each -> worn(
                         Optional.ofNullable(each.measured()).orElseThrow(),
                         each.limits().min()))
                 .max(Worn::compareTo)
                 .orElse(null);
+        if (under == null || under == Worn.NO || isLast()) {
+            return under;
+        }
+        return tap.rings() == null ? Worn.PERHAPS : Worn.BY_DESIGN;
+    }
+
+    /** No rings, or three: a tap by itself, or the last of a hand set. */
+    private boolean isLast() {
+        Integer rings = tap.rings();
+        return rings != null && (rings == 0 || rings == 3);
     }
 
     private static Worn worn(Measured found, @Nullable Length least) {
@@ -91,7 +104,7 @@ final class TapFinding {
 
     private void handSet(@Nullable Worn worn) {
         Integer rings = tap.rings();
-        if (worn == null || worn == Worn.NO || rings != null && (rings == 0 || rings == 3)) {
+        if (worn == null || worn == Worn.NO || isLast()) {
             return;
         }
         cautions.add(

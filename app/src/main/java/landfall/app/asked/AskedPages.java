@@ -12,6 +12,7 @@ import landfall.cards.ask.HoleAsk;
 import landfall.cards.ask.IdentifyAsk;
 import landfall.cards.ask.InspectAsk;
 import landfall.cards.ask.LifeAsk;
+import landfall.cards.ask.MarkingAsk;
 import landfall.cards.ask.TapAsk;
 import landfall.cards.ask.WhyAsk;
 
@@ -75,6 +76,7 @@ public final class AskedPages {
                         Place.TAP,
                         "/identify",
                         List.of("major", "tpi", "pitch", "shank", "flutes", "uncertainty")),
+                new AskedPage(shell, new MarkingAsk(), Place.TAP, "/marking", List.of("marking")),
                 new AskedPage(
                         shell,
                         new TapAsk(),

@@ -13,6 +13,7 @@ import landfall.cards.ask.HoleAsk;
 import landfall.cards.ask.IdentifyAsk;
 import landfall.cards.ask.InspectAsk;
 import landfall.cards.ask.LifeAsk;
+import landfall.cards.ask.MarkingAsk;
 import landfall.cards.ask.Question;
 import landfall.cards.ask.TapAsk;
 import landfall.cards.ask.ThreadAsk;
@@ -31,6 +32,7 @@ public final class Questions {
             new InspectAsk(),
             new LifeAsk(),
             new GaugeAsk(),
+            new MarkingAsk(),
             new IdentifyAsk(),
             new WhyAsk(),
             new BrokenAsk());

@@ -95,6 +95,15 @@ final class TextTable {
         return unit == Unit.PURE ? "" : unit.sign(units);
     }
 
+    private String range(Item.Range range) {
+        String min = range.min() == null ? "" : figure(range.min().value(), range.unit());
+        String max = range.max() == null ? "" : figure(range.max().value(), range.unit());
+        if (min.isEmpty()) {
+            return "to " + max;
+        }
+        return max.isEmpty() ? "from " + min : min + " to " + max;
+    }
+
     String cell(Item item) {
         if (item instanceof Item.Figure figure) {
             return figure(figure.value(), figure.unit());
@@ -105,8 +114,7 @@ final class TextTable {
             return figure(fitted.value().value(), fitted.unit()) + " ± "
                     + figure(fitted.uncertainty().value(), fitted.unit());
         } else if (item instanceof Item.Range range) {
-            return (range.min() == null ? "" : figure(range.min().value(), range.unit())) + " to "
-                    + (range.max() == null ? "" : figure(range.max().value(), range.unit()));
+            return range(range);
         } else if (item instanceof Item.Text text) {
             return text.text();
         } else if (item instanceof Item.Flag flag) {
@@ -137,7 +145,7 @@ final class TextTable {
             StringBuilder line = new StringBuilder(" ".repeat(indent));
             for (List<String> column : columns) {
                 boolean number = column.subList(2, column.size()).stream()
-                        .allMatch(c -> c.matches("|-?[\\d.]+( to -?[\\d.]+)?"));
+                        .allMatch(c -> c.matches("|-?[\\d.]+( to -?[\\d.]+)?|(from|to) -?[\\d.]+"));
                 String cell = column.get(row);
                 line.append(number ? Lay.padLeft(cell, widest(column)) : Lay.pad(cell, widest(column)))
                         .append(GAP);

@@ -3,8 +3,8 @@ package landfall.cards.ask;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
+import java.util.stream.Stream;
 import landfall.cards.answer.Item;
 import landfall.cards.answer.Unit;
 import landfall.quantity.Band;
@@ -35,7 +35,7 @@ final class FoundItems {
         return items;
     }
 
-    private Item zone(TapZone zone) {
+    Item zone(TapZone zone) {
         List<Item> items = new ArrayList<>();
         items.add(new Item.Text("marking", zone.mark().words()));
         items.add(range("pitch", zone.pitch(), "E_t.min", "E_t.max"));
@@ -49,15 +49,13 @@ final class FoundItems {
         List<Item> items = new ArrayList<>();
         items.add(new Item.Text("part", found.part()));
         text("verdict", found.verdict(), items);
-        if (!found.judged().isEmpty()) {
-            items.add(new Item.Rows(
-                    "judged", found.judged().stream().map(this::judged).toList()));
-        }
+        rows("measured", found.judged().stream().filter(each -> each.measured() != null), items);
+        rows("gauged", found.judged().stream().filter(each -> each.measured() == null), items);
         Found.OfTap tap = found.tap();
         if (tap != null) {
             text("inLimits", tap.inLimits(), items);
             if (tap.worn() != null) {
-                items.add(new Item.Text("worn", tap.worn().name().toLowerCase(Locale.ROOT)));
+                items.add(new Item.Text("worn", tap.worn().words()));
             }
             if (tap.hole() != null) {
                 items.add(hole(tap.hole()));
@@ -75,13 +73,24 @@ final class FoundItems {
         }
     }
 
-    /** What was measured and its limits stand in the working; a row says how they lie. */
+    private void rows(String key, Stream<Judged> judged, List<Item> items) {
+        List<Item.Group> rows = judged.map(this::judged).toList();
+        if (!rows.isEmpty()) {
+            items.add(new Item.Rows(key, rows));
+        }
+    }
+
     private Item.Group judged(Judged judged) {
-        return Item.Group.of(
-                "row",
-                new Item.Text("what", judged.what()),
-                new Item.Text("verdict", judged.verdict().name()),
-                new Item.Text("why", judged.why()));
+        List<Item> cells = new ArrayList<>();
+        cells.add(new Item.Text("what", judged.what()));
+        if (judged.measured() != null) {
+            cells.add(behind.figure("found", judged.measured().value(), "x_j"));
+            cells.add(behind.figure("uncertainty", judged.measured().uncertainty(), "U_j"));
+            cells.add(range("limits", judged.limits(), "j.min", "j.max"));
+        }
+        cells.add(new Item.Text("verdict", judged.verdict().name()));
+        cells.add(new Item.Text("why", judged.why()));
+        return new Item.Group("row", cells);
     }
 
     private Item hole(CutHole hole) {

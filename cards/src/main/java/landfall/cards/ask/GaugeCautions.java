@@ -7,6 +7,7 @@ import java.util.Locale;
 import landfall.fault.Caution;
 import landfall.gauge.MeasuredPitch;
 import landfall.gauge.ReadingUncertainty;
+import landfall.quantity.Length;
 import landfall.verdict.Examination;
 import landfall.verdict.Found;
 
@@ -14,21 +15,24 @@ import landfall.verdict.Found;
 final class GaugeCautions {
     private GaugeCautions() {}
 
+    /** Too small for the places of {@link Length#words}. */
+    private static String micrometres(Length length) {
+        return String.format(Locale.ROOT, "%.4f mm (%.5f in)", length.mm(), length.inch());
+    }
+
     static List<Caution> of(Examination examination) {
         List<Caution> cautions = new ArrayList<>();
         MeasuredPitch pitch = examination.pitch();
+        ReadingUncertainty usual = ReadingUncertainty.USUAL;
         if (pitch != null && pitch.assumed()) {
-            ReadingUncertainty usual = ReadingUncertainty.USUAL;
             cautions.add(new Caution(
                     "uncertaintyAssumed",
-                    String.format(
-                            Locale.ROOT,
-                            "The uncertainty of the reading was not told: %s taken for it, %s for the wires, %s for the crests"
-                                    + " and %.1f deg for the half angle where they count (common practice).",
-                            usual.reading().words(),
-                            usual.wire().words(),
-                            usual.crest().words(),
-                            usual.flank().deg()),
+                    "The uncertainty of the reading was not told. Taken (common practice): %s for it, and where they count %s for"
+                                    .formatted(micrometres(usual.reading()), micrometres(usual.wire()))
+                            + " the wires, %s for the crests, %.1f deg for the half angle."
+                                    .formatted(
+                                            micrometres(usual.crest()),
+                                            usual.flank().deg()),
                     "uncertainty"));
         }
         Found found = examination.found();

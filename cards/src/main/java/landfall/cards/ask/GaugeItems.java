@@ -75,7 +75,7 @@ final class GaugeItems {
                         .map(part -> Item.Group.of(
                                 "part",
                                 new Item.Text("what", part.what()),
-                                behind.figure("share", 100 * part.share(), Unit.SHARE, "s_U")))
+                                behind.figure("share", part.percent(), Unit.SHARE, "s_U")))
                         .toList()));
     }
 

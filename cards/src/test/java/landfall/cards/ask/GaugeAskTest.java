@@ -71,6 +71,6 @@ class GaugeAskTest {
                                 + " leave one of the two out.",
                         "reading: \"flutes, reading or height, and crest: not all of them\" must be given"
                                 + " together for a tap"
-                                + " in a V-anvil. To mend: give flutes, reading and crest, or none of them.");
+                                + " in a V-anvil. To mend: give flutes, reading and crest (or bearing wires instead of crest), or none of them.");
     }
 }

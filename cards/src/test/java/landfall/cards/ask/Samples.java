@@ -14,7 +14,13 @@ public final class Samples {
 
     public static List<Question> questions() {
         List<Question> all = new ArrayList<>(List.of(
-                new ThreadAsk(), new GrindAsk(), new GaugeAsk(), new IdentifyAsk(), new LifeAsk(), new DialAsk()));
+                new ThreadAsk(),
+                new GrindAsk(),
+                new GaugeAsk(),
+                new MarkingAsk(),
+                new IdentifyAsk(),
+                new LifeAsk(),
+                new DialAsk()));
         all.addAll(WorkSamples.questions());
         all.addAll(MendSamples.questions());
         all.add(new CutAsk());
@@ -34,6 +40,7 @@ public final class Samples {
                 .answer(Cards.typed("tap-half-13-worn.json", "fixture-four-lobes.json"))
                 .orThrow());
         all.addAll(gauges());
+        all.addAll(GaugeSamples.documents());
         all.add(new IdentifyAsk()
                 .answer(Map.of("major", "0.2545", "tpi", "20", "shank", "0.255", "flutes", "4"))
                 .orThrow());

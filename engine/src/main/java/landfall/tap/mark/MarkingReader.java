@@ -92,12 +92,13 @@ public final class MarkingReader {
     private void holes() {
         Matcher x = HOLE_X.matcher(left);
         if (x.find()) {
+            String position = x.group();
             take(x, "limit", "a maker's position above the class: no standard fixes it", false);
             cautions.add(new Caution(
                     "xPosition",
                     "An X position is not standard: two makers mean two zones by it. Take the tap's own limits, from the"
                             + " maker or by measuring.",
-                    x.group()));
+                    position));
         }
         Matcher metric = HOLE_METRIC.matcher(left);
         if (metric.find()) {
@@ -167,8 +168,19 @@ public final class MarkingReader {
                 }
             }
         }
-        List<Finding> findings = hear(left.toString().strip()).findings();
+        List<Finding> findings = hear(asTyped().strip()).findings();
         return Answer.refused(findings.isEmpty() ? List.of() : List.of(noThread(findings.get(0))));
+    }
+
+    /** What is left, in the letters that were typed. */
+    private String asTyped() {
+        StringBuilder text = new StringBuilder(typed);
+        for (int i = 0; i < left.length(); i++) {
+            if (left.charAt(i) == ' ') {
+                text.setCharAt(i, ' ');
+            }
+        }
+        return text.toString();
     }
 
     private Finding noThread(Finding reason) {
