@@ -64,7 +64,7 @@ final class QuestionCommand implements Command {
         if (!(answer instanceof Answer.Of<Document> document)) {
             return Refusals.say(OptionName.asTyped(answer.findings(), names(written)), json, terminal);
         }
-        Answer<String> sheet = SheetOption.write(written, asked.typed());
+        Answer<String> sheet = SheetOption.write(question, written, asked.typed());
         if (!(sheet instanceof Answer.Of<String> said)) {
             return Refusals.say(sheet.findings(), json, terminal);
         }

@@ -6,18 +6,19 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Map;
+import landfall.app.dial.DialPaper;
 import landfall.app.grind.GrindPaper;
 import landfall.cards.ask.Question;
 import landfall.cards.words.Words;
 import landfall.fault.Answer;
 import landfall.fault.Finding;
 
-/** {@code --sheet FILE.pdf} and {@code --paper a4|letter}: the answer on paper, for the question that has a sheet. */
+/** {@code --sheet FILE.pdf} and {@code --paper a4|letter}: the answer on paper, for the questions that have a sheet. */
 final class SheetOption {
     private SheetOption() {}
 
     static boolean has(Question question) {
-        return question.noun().equals("grind");
+        return question.noun().equals("grind") || question.noun().equals("dial");
     }
 
     static void on(Options options, Question question) {
@@ -34,7 +35,7 @@ final class SheetOption {
     }
 
     /** What to tell the person about the file; empty when none was asked for. */
-    static Answer<String> write(Options.Written written, Map<String, String> typed) {
+    static Answer<String> write(Question question, Options.Written written, Map<String, String> typed) {
         String file = written.text("sheet").orElse("");
         String paper = written.text("paper").orElse("");
         if (file.isEmpty()) {
@@ -43,7 +44,9 @@ final class SheetOption {
                     : Answer.refused(new Finding(
                             "--paper", paper, "is of no use without a sheet", "add --sheet FILE.pdf, or leave it out"));
         }
-        return GrindPaper.pdf(typed, paper).then(pdf -> write(file, pdf));
+        Answer<byte[]> pdf =
+                question.noun().equals("dial") ? DialPaper.pdf(typed, paper) : GrindPaper.pdf(typed, paper);
+        return pdf.then(bytes -> write(file, bytes));
     }
 
     private static Answer<String> write(String file, byte[] pdf) {

@@ -58,6 +58,22 @@ public final class DialPage {
         }
     }
 
+    /** The sheet as PDF; what was typed stands in the address, the paper beside it. */
+    public void pdf(Context ctx) {
+        Answer<byte[]> pdf = Typed.of(ctx).then(typed -> {
+            Map<String, String> given = Opened.withoutFiles(typed);
+            String paper = given.remove("paper");
+            return DialPaper.pdf(PlacesRead.of(given).chosen(given), paper == null ? "" : paper);
+        });
+        if (pdf instanceof Answer.Of<byte[]> of) {
+            ctx.contentType("application/pdf").result(of.value());
+            ctx.header("Content-Disposition", "inline; filename=\"dialling-in.pdf\"");
+        } else {
+            ctx.status(HttpStatus.BAD_REQUEST);
+            page(ctx, Map.of(), new Reply(null, pdf.findings()));
+        }
+    }
+
     private void show(Context ctx, Answer<Map<String, String>> typed) {
         Map<String, String> given = typed instanceof Answer.Of<Map<String, String>> of ? of.value() : Map.of();
         Map<String, String> chosen = PlacesRead.of(given).chosen(given);
@@ -88,6 +104,7 @@ public final class DialPage {
         values.put("frame", new Frame(title(reply), Place.GRIND));
         values.put("given", GivenReadings.of(QUESTION.form(), given, reply.findings()));
         values.put("example", example());
+        values.put("query", Typed.address("", given));
         shell.show(ctx, "dial", values);
     }
 

@@ -26,6 +26,7 @@ final class Routes {
         page(routes, Place.GRIND.path() + ".pdf", grind::pdf);
         DialPage dial = new DialPage(shell);
         page(routes, Place.GRIND.path() + "/dial", dial::show);
+        page(routes, Place.GRIND.path() + "/dial.pdf", dial::pdf);
         routes.post(Place.GRIND.path() + "/dial", dial::post);
         routes.post(Place.GRIND.path() + "/dial/open", dial::open);
         AskedPages.of(shell).forEach(asked -> page(routes, asked.path(), asked::show));

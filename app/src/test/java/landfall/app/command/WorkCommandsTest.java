@@ -5,10 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
-@DisplayName("hole, tap and why on the command line")
+@DisplayName("hole, tap, why and the sheet of dial on the command line")
 class WorkCommandsTest {
     private static final ObjectMapper JSON = new ObjectMapper();
 
@@ -61,5 +66,19 @@ class WorkCommandsTest {
         JsonNode why = json("why", "squeal", "--card", "../examples/tap-m8.json", "--material", "304", "--json");
         assertThat(why.at("/causes/0/likelihood").asText()).isEqualTo("likely");
         assertThat(why.at("/tap/chip/value").asDouble()).isPositive();
+    }
+
+    @Test
+    void dialWritesItsSheet(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("dial.pdf");
+        Run run = Run.of(
+                "dial",
+                "../examples/readings-m10.csv",
+                "--card",
+                "../examples/tap-m10-left-hand.json",
+                "--sheet",
+                file.toString());
+        assertThat(run.err()).isEqualTo("The sheet is in " + file + "\n");
+        assertThat(Files.readString(file, StandardCharsets.ISO_8859_1)).startsWith("%PDF-");
     }
 }

@@ -108,7 +108,7 @@ class OneJarIT {
                 "--json");
         assertThat(ended.code()).isZero();
         assertThat(ended.text()).startsWith("{").endsWith("}\n");
-        assertThat(ended.err()).isEqualTo("The set-up sheet is in setup.pdf\n");
+        assertThat(ended.err()).isEqualTo("The sheet is in setup.pdf\n");
         assertThat(Files.readAllBytes(folder.resolve("setup.pdf")))
                 .startsWith("%PDF-".getBytes(StandardCharsets.US_ASCII));
     }

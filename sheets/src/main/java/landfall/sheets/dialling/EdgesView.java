@@ -27,9 +27,9 @@ import org.jspecify.annotations.Nullable;
  * off, greatly magnified, the circle of the run-out beside it, and where its high side lies.
  */
 public final class EdgesView {
-    public static final Spot SIZE = Spot.at(94, 86);
+    public static final Spot SIZE = Spot.at(92, 86);
 
-    private static final Spot AXIS = Spot.at(47, 42);
+    private static final Spot AXIS = Spot.at(46, 42);
     private static final double MEAN = 18;
     private static final double ROOM = 6;
     private static final double NAMES = 28.5;

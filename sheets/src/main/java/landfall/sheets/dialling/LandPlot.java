@@ -25,7 +25,7 @@ import org.jspecify.annotations.Nullable;
  * rise, a step between lands is run-out or height.
  */
 public final class LandPlot {
-    public static final Spot SIZE = Spot.at(94, 64);
+    public static final Spot SIZE = Spot.at(92, 64);
 
     private static final double LEFT = 15;
     private static final double WIDE = 55;
