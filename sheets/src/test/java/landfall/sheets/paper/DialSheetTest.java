@@ -72,7 +72,7 @@ class DialSheetTest {
         for (SheetOrder order : List.of(A4, LETTER)) {
             try (PDDocument pdf = Loader.loadPDF(DialSheet.pdf(m10(true), order))) {
                 assertThat(pdf.getNumberOfPages()).isEqualTo(2);
-                assertThat(new PDFTextStripper().getText(pdf))
+                assertThat(new PDFTextStripper().getText(pdf).replaceAll("\\s+", " "))
                         .contains("M10x1.5-6H-LH", "increase the radial rise over one lobe", "one division 0.010 mm");
             }
         }
