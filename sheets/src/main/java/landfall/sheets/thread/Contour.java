@@ -3,7 +3,11 @@ package landfall.sheets.thread;
 
 import java.util.ArrayList;
 import java.util.List;
+import landfall.quantity.Length;
+import landfall.thread.Family;
 import landfall.thread.Profile;
+import landfall.thread.ScrewThread;
+import landfall.thread.Side;
 
 /**
  * The line between screw and air, or nut and air, in the axial plane: radius over z. A peak (crest of the screw, root
@@ -13,7 +17,7 @@ import landfall.thread.Profile;
  * tangent to both flanks: radius = (distance from the sharp corner) / (1/sin A - 1), A being the flank angle. A flat
  * wider than nothing needs a peak under the sharp corner; over it the flanks meet.
  */
-final class Contour {
+public final class Contour {
     private static final int ARC_STEPS = 10;
 
     private final double pitch;
@@ -22,15 +26,40 @@ final class Contour {
     private final Rounded rounded;
 
     /** Radii of pitch line, peak and valley. */
-    record Heights(double pitchLine, double peak, double valley) {}
+    public record Heights(double pitchLine, double peak, double valley) {}
 
     /** Which of the two ends are arcs. */
     record Rounded(boolean peak, boolean valley) {
         static final Rounded NONE = new Rounded(false, false);
         static final Rounded BOTH = new Rounded(true, true);
+        static final Rounded ROOT = new Rounded(false, true);
+
+        /**
+         * A hole drilled wider than the rounded form leaves flat crests. The root of an ISO metric screw is rounded and
+         * lies between a flat one at its greatest minor diameter and an arc at its least.
+         *
+         * @param most whether the limits that leave most material are meant, or those that leave least
+         */
+        static Rounded of(Family family, Side side, boolean most) {
+            return switch (family) {
+                case WHITWORTH, BA, G, R -> side == Side.INTERNAL && !most ? new Rounded(true, false) : BOTH;
+                case MJ, UNJ -> side == Side.EXTERNAL ? ROOT : NONE;
+                case METRIC -> side == Side.EXTERNAL && !most ? ROOT : NONE;
+                case UNIFIED, NPT, NPTF, ACME, STUB_ACME, TRAPEZOIDAL, STI_INCH, STI_METRIC -> NONE;
+            };
+        }
     }
 
-    record Corner(double z, double r) {}
+    /** The basic form at a pitch diameter: crest and root stay at their basic sizes. */
+    public static Contour basic(ScrewThread thread, Side side, Length pitchDiameter) {
+        Heights heights = new Heights(
+                pitchDiameter.mm() / 2,
+                thread.major().mm() / 2,
+                thread.minorDiameter().mm() / 2);
+        return new Contour(thread.pitch().mm(), thread.profile(), heights, Rounded.of(thread.family(), side, true));
+    }
+
+    public record Corner(double z, double r) {}
 
     Contour(double pitch, Profile profile, Heights heights, Rounded rounded) {
         this.pitch = pitch;
@@ -39,7 +68,7 @@ final class Contour {
         this.rounded = rounded;
     }
 
-    Heights heights() {
+    public Heights heights() {
         return heights;
     }
 
@@ -78,7 +107,7 @@ final class Contour {
     }
 
     /** From z = from to z = to, cut off there. */
-    List<Corner> between(double from, double to) {
+    public List<Corner> between(double from, double to) {
         List<Corner> all = new ArrayList<>();
         for (int k = (int) Math.floor(from / pitch) - 1; k * pitch < to + pitch; k++) {
             List<Corner> half = half();

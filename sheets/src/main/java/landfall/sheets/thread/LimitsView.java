@@ -17,6 +17,7 @@ import landfall.sheets.draw.Line;
 import landfall.sheets.draw.Outline;
 import landfall.sheets.draw.Scale;
 import landfall.sheets.draw.Spot;
+import landfall.sheets.draw.Stacked;
 import landfall.sheets.figure.Figures;
 import landfall.thread.LimitsOfSize;
 import landfall.thread.ScrewThread;

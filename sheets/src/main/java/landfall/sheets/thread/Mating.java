@@ -20,8 +20,6 @@ import org.jspecify.annotations.Nullable;
  * its basic form there.
  */
 final class Mating {
-    private static final Rounded ROOT = new Rounded(false, true);
-
     private final ScrewThread thread;
     private final @Nullable SideLimits internal;
     private final @Nullable SideLimits external;
@@ -70,7 +68,7 @@ final class Mating {
         double pitch = end(limits.pitch(), inside, thread.pitchDiameter());
         double peak = end(limits.major(), inside, thread.major());
         double valley = end(limits.minor(), inside, thread.minorDiameter());
-        return contour(new Heights(pitch / 2, peak / 2, valley / 2), rounded(side, true));
+        return contour(new Heights(pitch / 2, peak / 2, valley / 2), Rounded.of(thread.family(), side, true));
     }
 
     Contour least(Side side) {
@@ -83,15 +81,11 @@ final class Mating {
         double pitch = far(limits.pitch(), inside, most.pitchLine());
         double peak = far(limits.major(), inside, most.peak());
         double valley = far(limits.minor(), inside, most.valley());
-        return contour(new Heights(pitch, peak, valley), rounded(side, false));
+        return contour(new Heights(pitch, peak, valley), Rounded.of(thread.family(), side, false));
     }
 
     private Contour basic(Side side) {
-        Heights heights = new Heights(
-                thread.pitchDiameter().mm() / 2,
-                thread.major().mm() / 2,
-                thread.minorDiameter().mm() / 2);
-        return contour(heights, rounded(side, true));
+        return Contour.basic(thread, side, thread.pitchDiameter());
     }
 
     private Contour contour(Heights heights, Rounded rounded) {
@@ -106,19 +100,6 @@ final class Mating {
     private static double far(Limits limits, boolean inside, double near) {
         Length end = inside ? limits.max() : limits.min();
         return end == null ? near : end.mm() / 2;
-    }
-
-    /**
-     * A hole drilled wider than the rounded form leaves flat crests. The root of an ISO metric screw is rounded and
-     * lies between a flat one at its greatest minor diameter and an arc at its least.
-     */
-    private Rounded rounded(Side side, boolean most) {
-        return switch (thread.family()) {
-            case WHITWORTH, BA, G, R -> side == Side.INTERNAL && !most ? new Rounded(true, false) : Rounded.BOTH;
-            case MJ, UNJ -> side == Side.EXTERNAL ? ROOT : Rounded.NONE;
-            case METRIC -> side == Side.EXTERNAL && !most ? ROOT : Rounded.NONE;
-            case UNIFIED, NPT, NPTF, ACME, STUB_ACME, TRAPEZOIDAL, STI_INCH, STI_METRIC -> Rounded.NONE;
-        };
     }
 
     /** A hole whose mate is no screw with limits of its own: a wire insert, or a taper pipe. */

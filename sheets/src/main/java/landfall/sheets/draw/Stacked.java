@@ -1,17 +1,17 @@
 // SPDX-License-Identifier: Apache-2.0
-package landfall.sheets.thread;
+package landfall.sheets.draw;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/** Moves the heights of labels apart as little as will do, in their order; what is wanted stays in its order. */
-final class Stacked {
+/** Moves the heights of labels apart as little as will do, and keeps their order. */
+public final class Stacked {
     private Stacked() {}
 
-    /** Where the labels stand, in the order given: so far apart at least, none under a lowest height on paper. */
-    static List<Double> apart(List<Double> wanted, double gap, double top, double foot) {
+    /** Where the labels stand, in the order given: so far apart at least, none above the top, none under the foot. */
+    public static List<Double> apart(List<Double> wanted, double gap, double top, double foot) {
         List<Integer> order = IntStream.range(0, wanted.size())
                 .boxed()
                 .sorted(Comparator.comparingDouble(wanted::get))
