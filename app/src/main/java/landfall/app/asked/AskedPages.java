@@ -7,7 +7,6 @@ import landfall.app.shell.Shell;
 import landfall.cards.ask.BrokenAsk;
 import landfall.cards.ask.CutAsk;
 import landfall.cards.ask.DecideAsk;
-import landfall.cards.ask.GaugeAsk;
 import landfall.cards.ask.HoleAsk;
 import landfall.cards.ask.IdentifyAsk;
 import landfall.cards.ask.InspectAsk;
@@ -87,12 +86,6 @@ public final class AskedPages {
                 new AskedPage(shell, new LifeAsk(), Place.GRIND, Place.GRIND.path() + "/life", LIFE),
                 new AskedPage(shell, new DecideAsk(), Place.GRIND, Place.GRIND.path() + "/decide", DECIDE),
                 new AskedPage(shell, new InspectAsk(), Place.GRIND, Place.GRIND.path() + "/inspect", INSPECT),
-                new AskedPage(
-                        shell,
-                        new GaugeAsk(),
-                        Place.GAUGE,
-                        Place.GAUGE.path(),
-                        List.of("thread", "wire", "over", "pitch-diameter")),
                 new AskedPage(
                         shell, new WhyAsk(), Place.WHY, Place.WHY.path(), List.of("symptom", "callout", "material")),
                 new AskedPage(

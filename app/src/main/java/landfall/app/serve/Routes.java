@@ -5,6 +5,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Handler;
 import landfall.app.asked.AskedPages;
 import landfall.app.dial.DialPage;
+import landfall.app.gauge.GaugePage;
 import landfall.app.grind.GrindPage;
 import landfall.app.methods.MethodsPage;
 import landfall.app.shell.Place;
@@ -20,6 +21,7 @@ final class Routes {
         Shell shell = new Shell();
         page(routes, Place.TODAY.path(), new TodayPage(shell)::show);
         page(routes, Place.THREAD.path(), new ThreadPage(shell)::show);
+        page(routes, Place.GAUGE.path(), new GaugePage(shell)::show);
         GrindPage grind = new GrindPage(shell);
         page(routes, Place.GRIND.path(), grind::show);
         routes.post(Place.GRIND.path() + "/open", grind::open);

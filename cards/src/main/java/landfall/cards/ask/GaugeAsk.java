@@ -63,6 +63,16 @@ public final class GaugeAsk implements Question {
         return TakenForGranted.told(FORM.judge(typed, GrindAsk.bare(typed)).then(GaugeAsk::document), typed);
     }
 
+    /** What is drawn: the gauging, and the readings behind it. */
+    public record Told(Gauging gauging, GaugeWish wish) {}
+
+    /** The engine's records of what was typed, for drawings. */
+    public Answer<Told> told(Map<String, String> typed) {
+        return FORM.judge(typed, GrindAsk.bare(typed))
+                .then(entries -> Gauging.of(entries.need(TapFields.THREAD), wish(entries))
+                        .map(worked -> new Told(worked.value(), wish(entries))));
+    }
+
     private static Answer<Document> document(Entries entries) {
         List<Finding> findings = GaugeFields.together(entries);
         findings.addAll(BenchFields.together(entries));
