@@ -76,11 +76,7 @@ public final class IdentifyAsk implements Question {
 
     private static Answer<Document> document(Entries entries, UnitSystem system) {
         if (entries.get(THREADS).isPresent() == entries.get(PITCH).isPresent()) {
-            return Answer.refused(new Finding(
-                    "pitch",
-                    entries.get(PITCH).isPresent() ? "both pitch and tpi" : "neither pitch nor tpi",
-                    "must be told once",
-                    "give pitch, the distance from crest to crest, or tpi, the threads in an inch"));
+            return Answer.refused(pitchOnce(entries));
         }
         try {
             Worked<Identification> worked = Identification.of(sighting(entries));
@@ -103,6 +99,35 @@ public final class IdentifyAsk implements Question {
         } catch (OutOfRange e) {
             return Answer.refused(e.finding());
         }
+    }
+
+    /** What is drawn: the candidates, and what was measured. */
+    public record Told(Identification found, Sighting sighting) {}
+
+    /** The engine's records of what was typed, for drawings. */
+    public Answer<Told> told(Map<String, String> typed) {
+        UnitSystem system = typed.containsKey(THREADS.path()) ? UnitSystem.INCH : UnitSystem.METRIC;
+        return FORM.judge(typed, system).then(IdentifyAsk::told);
+    }
+
+    private static Answer<Told> told(Entries entries) {
+        if (entries.get(THREADS).isPresent() == entries.get(PITCH).isPresent()) {
+            return Answer.refused(pitchOnce(entries));
+        }
+        try {
+            Sighting sighting = sighting(entries);
+            return Answer.of(new Told(Identification.of(sighting).value(), sighting));
+        } catch (OutOfRange e) {
+            return Answer.refused(e.finding());
+        }
+    }
+
+    private static Finding pitchOnce(Entries entries) {
+        return new Finding(
+                "pitch",
+                entries.get(PITCH).isPresent() ? "both pitch and tpi" : "neither pitch nor tpi",
+                "must be told once",
+                "give pitch, the distance from crest to crest, or tpi, the threads in an inch");
     }
 
     private static Sighting sighting(Entries entries) {
