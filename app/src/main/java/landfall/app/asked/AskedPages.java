@@ -8,11 +8,9 @@ import landfall.cards.ask.BrokenAsk;
 import landfall.cards.ask.CutAsk;
 import landfall.cards.ask.DecideAsk;
 import landfall.cards.ask.HoleAsk;
-import landfall.cards.ask.IdentifyAsk;
 import landfall.cards.ask.InspectAsk;
 import landfall.cards.ask.LifeAsk;
 import landfall.cards.ask.MarkingAsk;
-import landfall.cards.ask.TapAsk;
 import landfall.cards.ask.WhyAsk;
 
 /** The questions that have a page without a layout of its own. A new one is one entry here. */
@@ -69,19 +67,7 @@ public final class AskedPages {
                         Place.HOLE,
                         Place.HOLE.path(),
                         List.of("thread", "depth", "blind", "through", "material", "drills")),
-                new AskedPage(
-                        shell,
-                        new IdentifyAsk(),
-                        Place.TAP,
-                        "/identify",
-                        List.of("major", "tpi", "pitch", "shank", "flutes", "uncertainty")),
                 new AskedPage(shell, new MarkingAsk(), Place.TAP, "/marking", List.of("marking")),
-                new AskedPage(
-                        shell,
-                        new TapAsk(),
-                        Place.TAP,
-                        Place.TAP.path(),
-                        List.of("thread", "material", "depth", "blind", "through", "hand", "machine")),
                 new AskedPage(shell, new CutAsk(), Place.CUT, Place.CUT.path(), CUT),
                 new AskedPage(shell, new LifeAsk(), Place.GRIND, Place.GRIND.path() + "/life", LIFE),
                 new AskedPage(shell, new DecideAsk(), Place.GRIND, Place.GRIND.path() + "/decide", DECIDE),

@@ -25,6 +25,14 @@ public record RowView(Item.Group row, String noun, String table, UnitSystem unit
         return Words.find("page.code." + noun + "." + text).orElse(text);
     }
 
+    /** Its sentences under a key. */
+    public List<String> lines(String key) {
+        return row.items().stream()
+                .filter(item -> item.key().equals(key) && item instanceof Item.Lines)
+                .flatMap(item -> ((Item.Lines) item).lines().stream())
+                .toList();
+    }
+
     /** Whether the row says yes. */
     public boolean yes(String key) {
         return row.items().stream()

@@ -10,6 +10,8 @@ import landfall.app.grind.GrindPage;
 import landfall.app.methods.MethodsPage;
 import landfall.app.shell.Place;
 import landfall.app.shell.Shell;
+import landfall.app.tap.IdentifyPage;
+import landfall.app.tap.TapPage;
 import landfall.app.thread.ThreadPage;
 import landfall.app.today.TodayPage;
 
@@ -19,8 +21,12 @@ final class Routes {
 
     static void on(RoutesConfig routes) {
         Shell shell = new Shell();
-        page(routes, Place.TODAY.path(), new TodayPage(shell)::show);
+        TodayPage today = new TodayPage(shell);
+        page(routes, Place.TODAY.path(), today::show);
+        page(routes, TodayPage.GO, today::go);
         page(routes, Place.THREAD.path(), new ThreadPage(shell)::show);
+        page(routes, Place.TAP.path(), new TapPage(shell)::show);
+        page(routes, IdentifyPage.PATH, new IdentifyPage(shell)::show);
         page(routes, Place.GAUGE.path(), new GaugePage(shell)::show);
         GrindPage grind = new GrindPage(shell);
         page(routes, Place.GRIND.path(), grind::show);

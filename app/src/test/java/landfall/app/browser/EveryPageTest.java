@@ -62,6 +62,14 @@ class EveryPageTest {
         pages.put("dial-refused", m10 + "&readings=1+0+zero");
         pages.put("gauge-empty", "/gauge");
         pages.put("gauge", "/gauge?thread=1%2F4-20+UNC-2A&wire=.0289&over=.2625");
+        pages.put("gauge-anvil", "/gauge?thread=M10x1.5&flutes=3&reading=10.2&crest=10.05");
+        pages.put("tap-empty", "/tap");
+        pages.put("identify-empty", "/identify");
+        for (String callOut : List.of("1/2-14 NPT", "1/2-10 ACME", "STI M8")) {
+            pages.put(
+                    "thread-" + callOut.replaceAll("\\W", ""),
+                    "/thread?thread=" + URLEncoder.encode(callOut, StandardCharsets.UTF_8));
+        }
         pages.put("methods", "/methods");
         pages.put("sources", "/methods/sources");
         pages.put("trouble", "/nowhere");

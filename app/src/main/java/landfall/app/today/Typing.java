@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.app.today;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import landfall.app.shell.Place;
+import landfall.app.shell.Typed;
+import landfall.fault.Answer;
+import landfall.thread.callout.CallOuts;
+
+/**
+ * Where the one box of {@code Today} leads: a call-out to Thread; a diameter that was measured, with a pitch, to the
+ * tap that it may be. What is neither goes to Thread, which refuses it with the mend.
+ */
+final class Typing {
+    private static final String LENGTH = "((?:\\d+\\s+)?\\d+/\\d+|\\d*\\.?\\d+)\\s*(mm|in|\")?";
+    /** Threads in an inch: said, or a whole number over any pitch in millimetres that a bench tap has. */
+    private static final Pattern MEASURED = Pattern.compile(
+            "\\s*" + LENGTH + "\\s*(?:x|×|,|;|by|pitch|\\s)\\s*(\\d*\\.?\\d+)\\s*(tpi|threads|mm|in)?\\s*",
+            Pattern.CASE_INSENSITIVE);
+
+    private static final double GREATEST_PITCH = 8;
+
+    private Typing() {}
+
+    static String address(String text) {
+        Matcher measured = MEASURED.matcher(text);
+        if (CallOuts.read(text) instanceof Answer.Refused<?> && measured.matches()) {
+            return Typed.address("/identify", identify(measured));
+        }
+        return Typed.address(Place.THREAD.path(), text.isBlank() ? Map.of() : Map.of("thread", text.strip()));
+    }
+
+    private static Map<String, String> identify(Matcher measured) {
+        String unit = measured.group(2) == null ? "" : " " + measured.group(2);
+        String second = measured.group(3);
+        String said = measured.group(4) == null ? "" : measured.group(4).toLowerCase(java.util.Locale.ROOT);
+        boolean counts = said.startsWith("t")
+                || said.isEmpty() && second.indexOf('.') < 0 && Double.parseDouble(second) > GREATEST_PITCH;
+        Map<String, String> given = new LinkedHashMap<>();
+        given.put("major", measured.group(1) + unit);
+        given.put(counts ? "tpi" : "pitch", counts || said.isEmpty() ? second : second + " " + said);
+        return given;
+    }
+}
