@@ -2,13 +2,16 @@
 package landfall.app.today;
 
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import landfall.app.shell.Place;
 import landfall.app.shell.Typed;
 import landfall.fault.Answer;
+import landfall.thread.CallOut;
 import landfall.thread.callout.CallOuts;
+import landfall.thread.callout.StandardThreads;
 
 /**
  * Where the one box of {@code Today} leads: a call-out to Thread; a diameter that was measured, with a pitch, to the
@@ -27,16 +30,23 @@ final class Typing {
 
     static String address(String text) {
         Matcher measured = MEASURED.matcher(text);
-        if (CallOuts.read(text) instanceof Answer.Refused<?> && measured.matches()) {
+        if (measured.matches() && !isStandard(text)) {
             return Typed.address("/identify", identify(measured));
         }
         return Typed.address(Place.THREAD.path(), text.isBlank() ? Map.of() : Map.of("thread", text.strip()));
     }
 
+    /** {@code 8x1.25} is a call-out though no letter says so; {@code .2545 20} is no size of any series. */
+    private static boolean isStandard(String text) {
+        return CallOuts.read(text) instanceof Answer.Of<CallOut> read
+                && StandardThreads.all().stream()
+                        .anyMatch(each -> each.thread().equals(read.value().thread()));
+    }
+
     private static Map<String, String> identify(Matcher measured) {
         String unit = measured.group(2) == null ? "" : " " + measured.group(2);
         String second = measured.group(3);
-        String said = measured.group(4) == null ? "" : measured.group(4).toLowerCase(java.util.Locale.ROOT);
+        String said = measured.group(4) == null ? "" : measured.group(4).toLowerCase(Locale.ROOT);
         boolean counts = said.startsWith("t")
                 || said.isEmpty() && second.indexOf('.') < 0 && Double.parseDouble(second) > GREATEST_PITCH;
         Map<String, String> given = new LinkedHashMap<>();

@@ -37,7 +37,7 @@ class TapPageTest {
         assertThat(page.locator(".candidates > li").first()).containsText("1/4-20 UNC");
         assertThat(page.locator(".next-look")).containsText("1/4-20 BSW");
         assertThat(page.locator(".drawing svg")).isVisible();
-        page.locator(".candidates a", new Page.LocatorOptions().setHasText("for a hole"))
+        page.locator(".candidates a", new Page.LocatorOptions().setHasText("Choose a tap"))
                 .first()
                 .click();
         assertThat(page.locator("article.sheet")).containsText("1/4-20 UNC");
