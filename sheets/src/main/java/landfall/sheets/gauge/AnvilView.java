@@ -38,6 +38,8 @@ public final class AnvilView {
     private final VAnvil anvil;
     private final GaugeWish.InVAnvil given;
     private final Length wire;
+    private final Length crest;
+    private final boolean onWires;
     private final Scale scale;
 
     public AnvilView(Gauging gauging, GaugeWish.InVAnvil given, Figures figures) {
@@ -46,7 +48,10 @@ public final class AnvilView {
         this.anvil = Objects.requireNonNull(gauging.anvil(), "no V-anvil was asked for");
         this.given = given;
         this.wire = gauging.wire();
-        this.scale = Scale.fitting(given.crest(), ROOM);
+        Length told = given.crest();
+        this.crest = told == null ? thread.major() : told;
+        this.onWires = told == null;
+        this.scale = Scale.fitting(crest, ROOM);
     }
 
     public Scale scale() {
@@ -54,7 +59,7 @@ public final class AnvilView {
     }
 
     private double crestRadius() {
-        return scale.paper(given.crest()) / 2;
+        return scale.paper(crest) / 2;
     }
 
     /** Of the wire's far side over the axis. */
@@ -67,9 +72,14 @@ public final class AnvilView {
         return Spot.at(AXIS_X, TOP + wireTop());
     }
 
+    /** Of the round that the faces touch: over the crests, or over the wires. */
+    private double bearing() {
+        return onWires ? wireTop() : crestRadius();
+    }
+
     /** The apex of the V: a round d rests d / (2 sin(V/2)) above it. */
     private Spot apex() {
-        return axis().plus(0, crestRadius() / Math.sin(anvil.angle().rad() / 2));
+        return axis().plus(0, bearing() / Math.sin(anvil.angle().rad() / 2));
     }
 
     public Drawing draw(String id, Ink ink) {
@@ -81,7 +91,7 @@ public final class AnvilView {
         tap(drawing);
         spindle(drawing);
         dimensions(drawing);
-        drawing.text(Spot.at(0, foot + 5), "The wire lies in a groove of the upper land.", NOTE);
+        drawing.text(Spot.at(0, foot + 5), onWires ? "A wire lies in a groove of each of three lands." : "The wire lies in a groove of the upper land.", NOTE);
         return drawing;
     }
 
@@ -90,14 +100,14 @@ public final class AnvilView {
                 .formatted(
                         given.flutes(),
                         figures.fineAngle(anvil.angle()),
-                        figures.length(given.crest()),
+                        onWires ? "not measured" : figures.length(crest),
                         figures.length(wire),
                         figures.length(anvil.pitchDiameter()));
     }
 
     private void block(Drawing drawing, double foot) {
         double half = anvil.angle().deg() / 2;
-        double touch = crestRadius() / Math.tan(anvil.angle().rad() / 2);
+        double touch = bearing() / Math.tan(anvil.angle().rad() / 2);
         double up = touch + 6;
         Spot left = apex().polar(90 + half, up);
         Spot right = apex().polar(90 - half, up);
@@ -144,10 +154,28 @@ public final class AnvilView {
     private void spindle(Drawing drawing) {
         double w = scale.paper(wire);
         Spot face = axis().plus(0, -wireTop());
-        Outline lying = Outline.rectangle(face.plus(-14, 0), 28, w);
-        drawing.fill(lying, Fill.SHEET).fill(lying, Fill.TINT).path(lying, Line.OUTLINE);
+        lying(drawing, 90, w);
+        if (onWires) {
+            double off = 90 - anvil.angle().deg() / 2;
+            lying(drawing, 270 - off, w);
+            lying(drawing, 270 + off, w);
+        }
         Outline spindle = Outline.rectangle(face.plus(-6, -8), 12, 8);
         drawing.fill(spindle, Fill.SHEET).hatch(spindle, 1.4).path(spindle, Line.OUTLINE);
+    }
+
+    /** A wire across a land, seen from its side: its far side stands in a direction from the axis. */
+    private void lying(Drawing drawing, double directionDeg, double thick) {
+        double half = directionDeg == 90 ? 14 : crestRadius() / 3;
+        Spot far = axis().polar(directionDeg, wireTop());
+        Spot near = axis().polar(directionDeg, wireTop() - thick);
+        Outline wire = Outline.through(List.of(
+                        far.polar(directionDeg + 90, half),
+                        far.polar(directionDeg - 90, half),
+                        near.polar(directionDeg - 90, half),
+                        near.polar(directionDeg + 90, half)))
+                .close();
+        drawing.fill(wire, Fill.SHEET).fill(wire, Fill.TINT).path(wire, Line.OUTLINE);
     }
 
     private void dimensions(Drawing drawing) {
@@ -157,7 +185,7 @@ public final class AnvilView {
         dimensions.arc(apex(), reach, 90 - half, 90 + half);
         Spot right = Spot.at(WIDTH - 26, TOP + 4);
         drawing.text(right, "V " + figures.fineAngle(anvil.angle()), NOTE);
-        drawing.text(right.plus(0, 5), "crest " + figures.bare(given.crest()), NOTE);
+        drawing.text(right.plus(0, 5), onWires ? "V on wires" : "crest " + figures.bare(crest), NOTE);
         drawing.text(right.plus(0, 10), "W " + figures.bare(wire), NOTE);
         String reading = given.reading().plainHeight() ? "h " : "reading ";
         drawing.text(right.plus(0, 15), reading + figures.bare(given.reading().value()), NOTE);

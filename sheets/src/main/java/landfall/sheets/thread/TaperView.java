@@ -34,6 +34,7 @@ public final class TaperView {
     private static final double TOP = 15;
     private static final double WALL = 8;
     private static final double AT = 74;
+    private static final double ROW = 6.2;
 
     private final Taper taper;
     private final ScrewThread thread;
@@ -80,7 +81,7 @@ public final class TaperView {
     }
 
     private double rowsY() {
-        return axisY() + 13;
+        return axisY() + 14 + ROW * (isAmerican() ? 2 : 1);
     }
 
     public Drawing draw(String id, Ink ink) {
@@ -180,11 +181,25 @@ public final class TaperView {
         drawing.line(Spot.at(x, y - 0.9), Spot.at(x, y - 4), Line.THIN);
     }
 
+    /** As the trade names them: L1, L2 and L3 of the American thread, gauge length and useful length of ISO 7. */
     private void lengths(Drawing drawing) {
-        Dimensions dimensions = new Dimensions(drawing);
-        Spot small = Spot.at(at(0, 0).x(), axisY());
-        Spot hand = Spot.at(at(reference, 0).x(), axisY());
-        dimensions.across(small, hand, axisY() + 8, figures.bare(taper.turns().handTight()));
+        List<Taper.Plane> planes = taper.planes();
+        Taper.Plane end = planes.get(planes.size() - 1);
+        length(drawing, Length.ZERO, taper.turns().handTight(), isAmerican() ? "L1 " : "gauge length ", 0);
+        length(drawing, Length.ZERO, end.at(), isAmerican() ? "L2 " : "useful ", 1);
+        if (isAmerican()) {
+            length(drawing, planes.get(0).at(), Length.ZERO, "L3 ", 2);
+        }
+    }
+
+    private void length(Drawing drawing, Length from, Length to, String name, int row) {
+        Spot a = Spot.at(at(from.mm(), 0).x(), axisY());
+        Spot b = Spot.at(at(to.mm(), 0).x(), axisY());
+        new Dimensions(drawing).across(a, b, axisY() + 7 + ROW * row, name + figures.bare(to.minus(from)));
+    }
+
+    private boolean isAmerican() {
+        return taper.planes().get(0).at().mm() < 0;
     }
 
     private void rows(Drawing drawing) {
