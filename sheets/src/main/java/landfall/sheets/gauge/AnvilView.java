@@ -91,7 +91,12 @@ public final class AnvilView {
         tap(drawing);
         spindle(drawing);
         dimensions(drawing);
-        drawing.text(Spot.at(0, foot + 5), onWires ? "A wire lies in a groove of each of three lands." : "The wire lies in a groove of the upper land.", NOTE);
+        drawing.text(
+                Spot.at(0, foot + 5),
+                onWires
+                        ? "A wire lies in a groove of each of three lands."
+                        : "The wire lies in a groove of the upper land.",
+                NOTE);
         return drawing;
     }
 
