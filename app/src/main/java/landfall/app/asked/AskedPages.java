@@ -10,7 +10,6 @@ import landfall.cards.ask.DecideAsk;
 import landfall.cards.ask.HoleAsk;
 import landfall.cards.ask.InspectAsk;
 import landfall.cards.ask.LifeAsk;
-import landfall.cards.ask.MarkingAsk;
 import landfall.cards.ask.WhyAsk;
 
 /** The questions that have a page without a layout of its own. A new one is one entry here. */
@@ -67,7 +66,6 @@ public final class AskedPages {
                         Place.HOLE,
                         Place.HOLE.path(),
                         List.of("thread", "depth", "blind", "through", "material", "drills")),
-                new AskedPage(shell, new MarkingAsk(), Place.TAP, "/marking", List.of("marking")),
                 new AskedPage(shell, new CutAsk(), Place.CUT, Place.CUT.path(), CUT),
                 new AskedPage(shell, new LifeAsk(), Place.GRIND, Place.GRIND.path() + "/life", LIFE),
                 new AskedPage(shell, new DecideAsk(), Place.GRIND, Place.GRIND.path() + "/decide", DECIDE),

@@ -11,6 +11,7 @@ import landfall.app.methods.MethodsPage;
 import landfall.app.shell.Place;
 import landfall.app.shell.Shell;
 import landfall.app.tap.IdentifyPage;
+import landfall.app.tap.MarkingPage;
 import landfall.app.tap.TapPage;
 import landfall.app.thread.ThreadPage;
 import landfall.app.today.TodayPage;
@@ -26,6 +27,7 @@ final class Routes {
         page(routes, TodayPage.GO, today::go);
         page(routes, Place.THREAD.path(), new ThreadPage(shell)::show);
         page(routes, Place.TAP.path(), new TapPage(shell)::show);
+        page(routes, MarkingPage.PATH, new MarkingPage(shell)::show);
         page(routes, IdentifyPage.PATH, new IdentifyPage(shell)::show);
         page(routes, Place.GAUGE.path(), new GaugePage(shell)::show);
         GrindPage grind = new GrindPage(shell);

@@ -9,13 +9,16 @@ import java.util.regex.Pattern;
 import landfall.app.shell.Place;
 import landfall.app.shell.Typed;
 import landfall.fault.Answer;
+import landfall.tap.mark.Marking;
+import landfall.tap.mark.MarkingReader;
 import landfall.thread.CallOut;
 import landfall.thread.callout.CallOuts;
 import landfall.thread.callout.StandardThreads;
 
 /**
  * Where the one box of {@code Today} leads: a call-out to Thread; a diameter that was measured, with a pitch, to the
- * tap that it may be. What is neither goes to Thread, which refuses it with the mend.
+ * tap that it may be; what is stamped on a tap to its marking. What is neither goes to Thread, which refuses it with
+ * the mend.
  */
 final class Typing {
     private static final String LENGTH = "((?:\\d+\\s+)?\\d+/\\d+|\\d*\\.?\\d+)\\s*(mm|in|\")?";
@@ -33,6 +36,9 @@ final class Typing {
         if (measured.matches() && !isStandard(text)) {
             return Typed.address("/identify", identify(measured));
         }
+        if (CallOuts.read(text) instanceof Answer.Refused<?> && isMarking(text)) {
+            return Typed.address("/marking", Map.of("marking", text.strip()));
+        }
         return Typed.address(Place.THREAD.path(), text.isBlank() ? Map.of() : Map.of("thread", text.strip()));
     }
 
@@ -41,6 +47,12 @@ final class Typing {
         return CallOuts.read(text) instanceof Answer.Of<CallOut> read
                 && StandardThreads.all().stream()
                         .anyMatch(each -> each.thread().equals(read.value().thread()));
+    }
+
+    /** A thread with something stamped beside it. */
+    private static boolean isMarking(String text) {
+        return MarkingReader.read(text) instanceof Answer.Of<Marking> read
+                && read.value().fields().size() > 1;
     }
 
     private static Map<String, String> identify(Matcher measured) {

@@ -17,6 +17,7 @@ class TypingTest {
                 "1/4-20 UNC | /thread?thread=1%2F4-20+UNC",
                 "1/2-14 NPT | /thread?thread=1%2F2-14+NPT",
                 "M8x1.35-6H | /thread?thread=M8x1.35-6H",
+                "1/4-20 UNC GH3 HSS | /marking?marking=1%2F4-20+UNC+GH3+HSS",
                 "nonsense | /thread?thread=nonsense",
                 ".2545 20 tpi | /identify?major=.2545&tpi=20",
                 ".2545 20 | /identify?major=.2545&tpi=20",

@@ -9,6 +9,8 @@ import landfall.cards.form.Entries;
 import landfall.cards.form.Form;
 import landfall.fault.Answer;
 import landfall.fault.Finding;
+import landfall.gauge.GaugeWish;
+import landfall.gauge.Gauging;
 import landfall.thread.CallOut;
 import landfall.verdict.Examination;
 
@@ -69,8 +71,8 @@ public final class GaugeAsk implements Question {
     /** The engine's records of what was typed, for drawings. */
     public Answer<Told> told(Map<String, String> typed) {
         return FORM.judge(typed, GrindAsk.bare(typed))
-                .then(entries -> Gauging.of(entries.need(TapFields.THREAD), wish(entries))
-                        .map(worked -> new Told(worked.value(), wish(entries))));
+                .then(entries -> Gauging.of(entries.need(TapFields.THREAD), GaugeFields.wish(entries))
+                        .map(worked -> new Told(worked.value(), GaugeFields.wish(entries))));
     }
 
     private static Answer<Document> document(Entries entries) {
