@@ -63,6 +63,8 @@ class EveryPageTest {
         pages.put("gauge-empty", "/gauge");
         pages.put("gauge", "/gauge?thread=1%2F4-20+UNC-2A&wire=.0289&over=.2625");
         pages.put("gauge-anvil", "/gauge?thread=M10x1.5&flutes=3&reading=10.2&crest=10.05");
+        pages.put("gauge-verdict", "/gauge?thread=1/4-20+UNC-2B&go=yes&go-turns=6&not-go-turns=1");
+        pages.put("marking", "/marking?marking=1/4-20+UNC+GH3+HSS");
         pages.put("tap-empty", "/tap");
         pages.put("identify-empty", "/identify");
         for (String callOut : List.of("1/2-14 NPT", "1/2-10 ACME", "STI M8")) {

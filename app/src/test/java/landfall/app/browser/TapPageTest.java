@@ -80,4 +80,16 @@ class TapPageTest {
         assertThat(page.locator(".refused")).containsText("give pitch, the distance from crest to crest");
         assertThat(page.locator(".drawing")).hasCount(0);
     }
+
+    @Test
+    void aMarkingTypedOnTodayIsExplainedPartByPart() {
+        Page page = chromium.page(Chromium.PHONE, ColorScheme.DARK);
+        page.navigate(chromium.address("/"));
+        page.keyboard().type("1/4-20 UNC GH3 HSS");
+        page.keyboard().press("Enter");
+        assertThat(page.locator(".drawing")).containsText("high-speed steel");
+        assertThat(page.locator(".mark")).hasText("H3");
+        assertThat(page.locator("[data-figure='tap.pitch.min']")).hasText("0.2185in");
+        assertThat(chromium.complaints()).isEmpty();
+    }
 }
