@@ -15,15 +15,15 @@ public record Mark(String text) {
     private static final int MODULUS = 36;
     private static final int LONGEST = 32;
 
-    /** A mark as somebody typed it: letters, figures, {@code - . / _} and no blanks, 32 characters at most. */
+    /** A mark as somebody typed it: letters, figures, {@code - . _} and no blanks, 32 characters at most. */
     public static Answer<Mark> read(String typed) {
         String text = typed.strip().toUpperCase(Locale.ROOT);
-        if (!text.matches("[A-Z0-9][A-Z0-9._/-]{0," + (LONGEST - 1) + "}")) {
+        if (!text.matches("[A-Z0-9][A-Z0-9._-]{0," + (LONGEST - 1) + "}")) {
             return Answer.refused(new Finding(
                     "mark",
                     typed,
                     "is not a mark",
-                    "write up to " + LONGEST + " letters, figures and - . / _ without blanks, such as T0042-"
+                    "write up to " + LONGEST + " letters, figures and - . _ without blanks, such as T0042-"
                             + check("T0042")));
         }
         if (text.matches("[TFWDG]\\d{4,12}-[A-Z0-9]")) {

@@ -67,7 +67,7 @@ class MarkTest {
 
     @Test
     void aShopsOwnMarksAreTakenAsTheyAre() {
-        assertThat(Mark.read(" a-17/b ").orThrow().text()).isEqualTo("A-17/B");
+        assertThat(Mark.read(" a-17.b ").orThrow().text()).isEqualTo("A-17.B");
         assertThat(Mark.read("two words").findings().get(0).why()).isEqualTo("is not a mark");
         assertThat(Mark.read("").findings()).hasSize(1);
         assertThat(Mark.read("../../etc/passwd").findings()).hasSize(1);

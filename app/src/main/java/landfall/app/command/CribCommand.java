@@ -21,6 +21,7 @@ final class CribCommand implements Command {
             new CribLog(),
             new CribImport(),
             new CribExport(),
+            new CribLabel(),
             new CribBackup(),
             new CribRestore());
 

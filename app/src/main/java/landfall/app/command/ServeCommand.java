@@ -9,6 +9,7 @@ import landfall.app.serve.WebServer;
 import landfall.cards.words.Words;
 import landfall.fault.Answer;
 import landfall.fault.Finding;
+import landfall.store.StoreAddress;
 
 /** {@code landfall serve}: the pages, for as long as the command runs. */
 final class ServeCommand implements Command {
@@ -27,6 +28,7 @@ final class ServeCommand implements Command {
         StringBuilder text = new StringBuilder("landfall serve - " + summary() + "\n\n");
         HelpPage.row(text, "--port N", Words.of("command.serve.port", Listen.USUAL_PORT));
         HelpPage.row(text, "--listen ADDRESS", Words.of("command.serve.listen"));
+        HelpPage.row(text, "--store FILE|URL", Words.of("crib.store"));
         return text.toString();
     }
 
@@ -34,7 +36,7 @@ final class ServeCommand implements Command {
     public Exit run(List<String> args, Terminal terminal) {
         boolean json = args.contains("--json");
         Answer<Options.Written> read =
-                new Options(noun()).text("port").text("listen").read(args);
+                new Options(noun()).text("port").text("listen").text("store").read(args);
         if (!(read instanceof Answer.Of<Options.Written> of)) {
             return Refusals.say(read.findings(), json, terminal);
         }
@@ -46,7 +48,10 @@ final class ServeCommand implements Command {
         if (!(listen instanceof Answer.Of<Listen> where)) {
             return Refusals.say(listen.findings(), json, terminal);
         }
-        return serve(where.value(), json, terminal);
+        Answer<StoreAddress> store = StoreOption.address(of.value());
+        return store instanceof Answer.Of<StoreAddress> address
+                ? serve(where.value(), address.value(), json, terminal)
+                : Refusals.say(store.findings(), json, terminal);
     }
 
     private static Answer<Listen> listen(Options.Written written) {
@@ -70,10 +75,10 @@ final class ServeCommand implements Command {
         return findings.isEmpty() ? Answer.of(new Listen(address, Integer.parseInt(port))) : Answer.refused(findings);
     }
 
-    private static Exit serve(Listen listen, boolean json, Terminal terminal) {
+    private static Exit serve(Listen listen, StoreAddress store, boolean json, Terminal terminal) {
         WebServer server;
         try {
-            server = WebServer.start(listen);
+            server = WebServer.start(listen, store);
         } catch (WebServer.PortTaken e) {
             return Refusals.say(
                     List.of(new Finding(

@@ -9,15 +9,15 @@ import landfall.store.StoreAddress;
 
 /** {@code --store FILE|URL}; a file in the user's own folder when it is left out. */
 final class StoreOption {
-    private static final String FILE = "crib.db";
-
     private StoreOption() {}
 
     static Answer<Store> open(Options.Written written) {
+        return address(written).map(address -> Store.open(address, Clock.systemUTC()));
+    }
+
+    static Answer<StoreAddress> address(Options.Written written) {
         return written.text("store")
                 .map(StoreAddress::read)
-                .orElseGet(() -> Answer.of(
-                        new StoreAddress.InFile(DataFolder.ofThisUser().path().resolve(FILE))))
-                .map(address -> Store.open(address, Clock.systemUTC()));
+                .orElseGet(() -> Answer.of(DataFolder.ofThisUser().crib()));
     }
 }

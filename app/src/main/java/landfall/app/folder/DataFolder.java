@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
+import landfall.store.StoreAddress;
 
 /**
  * Where a person's own data lie: {@code $LANDFALL_HOME}, else the folder that the system keeps for a user's data. Never
@@ -44,6 +45,11 @@ public record DataFolder(Path path) {
 
     private static Path or(Path wanted, Path otherwise) {
         return wanted.toString().isEmpty() ? otherwise : wanted;
+    }
+
+    /** The file that holds this user's crib when no other store was named. */
+    public StoreAddress.InFile crib() {
+        return new StoreAddress.InFile(path.resolve("crib.db"));
     }
 
     /** The folder, or one inside it, made when it is not there. */

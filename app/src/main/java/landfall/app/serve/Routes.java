@@ -2,8 +2,12 @@
 package landfall.app.serve;
 
 import io.javalin.config.RoutesConfig;
+import io.javalin.http.ForbiddenResponse;
 import io.javalin.http.Handler;
 import landfall.app.asked.AskedPages;
+import landfall.app.crib.CribDoor;
+import landfall.app.crib.CribPage;
+import landfall.app.crib.ThingPage;
 import landfall.app.dial.DialPage;
 import landfall.app.gauge.GaugePage;
 import landfall.app.grind.GrindPage;
@@ -20,7 +24,7 @@ import landfall.app.today.TodayPage;
 final class Routes {
     private Routes() {}
 
-    static void on(RoutesConfig routes) {
+    static void on(RoutesConfig routes, CribDoor door, boolean loopback) {
         Shell shell = new Shell();
         TodayPage today = new TodayPage(shell);
         page(routes, Place.TODAY.path(), today::show);
@@ -40,6 +44,7 @@ final class Routes {
         routes.post(Place.GRIND.path() + "/dial", dial::post);
         routes.post(Place.GRIND.path() + "/dial/open", dial::open);
         AskedPages.of(shell).forEach(asked -> page(routes, asked.path(), asked::show));
+        crib(routes, shell, door, loopback);
         MethodsPage methods = new MethodsPage(shell);
         page(routes, Place.METHODS.path(), methods::list);
         page(routes, Place.METHODS.path() + "/sources", methods::sources);
@@ -47,6 +52,24 @@ final class Routes {
         page(routes, "/assets/{digest}/{name}", AssetDoor::send);
         page(routes, "/api/{noun}", ApiDoor::get);
         routes.post("/api/{noun}", ApiDoor::post);
+    }
+
+    /** Records belong to people who have signed in, or to this machine alone. */
+    private static void crib(RoutesConfig routes, Shell shell, CribDoor door, boolean loopback) {
+        if (!loopback) {
+            Handler closed = ctx -> {
+                throw new ForbiddenResponse("the crib is open on this machine alone");
+            };
+            page(routes, Place.CRIB.path(), closed);
+            page(routes, Place.CRIB.path() + "/{mark}", closed);
+            return;
+        }
+        CribPage crib = new CribPage(shell, door);
+        page(routes, Place.CRIB.path(), crib::list);
+        routes.post(Place.CRIB.path(), crib::add);
+        ThingPage thing = new ThingPage(shell, door);
+        page(routes, Place.CRIB.path() + "/{mark}", thing::show);
+        routes.post(Place.CRIB.path() + "/{mark}", thing::log);
     }
 
     /** A page answers to HEAD as to GET; the server leaves the body off. */

@@ -8,7 +8,11 @@ import java.net.InetAddress;
 import java.net.NetworkInterface;
 import java.net.SocketException;
 import java.net.UnknownHostException;
+import java.time.Clock;
 import java.time.Duration;
+import landfall.app.crib.CribDoor;
+import landfall.app.folder.DataFolder;
+import landfall.store.StoreAddress;
 import org.eclipse.jetty.server.HttpConfiguration;
 
 /** The web server: by default on the loopback address only, for nobody but this machine. */
@@ -20,16 +24,25 @@ public final class WebServer {
 
     private final Javalin javalin;
 
-    private WebServer(Javalin javalin) {
+    private final CribDoor crib;
+
+    private WebServer(Javalin javalin, CribDoor crib) {
         this.javalin = javalin;
+        this.crib = crib;
     }
 
-    /** Starts it; port 0 takes a free one. */
+    /** Starts it with the crib of this user; port 0 takes a free one. */
     public static WebServer start(Listen listen) {
+        return start(listen, DataFolder.ofThisUser().crib());
+    }
+
+    /** Starts it with the crib of that store, which is opened when somebody first looks into it. */
+    public static WebServer start(Listen listen, StoreAddress store) {
         boolean loopback = isLoopback(listen.address());
-        Javalin javalin = Javalin.create(config -> configure(config, listen, loopback));
+        CribDoor crib = new CribDoor(store, Clock.systemUTC());
+        Javalin javalin = Javalin.create(config -> configure(config, listen, loopback, crib));
         try {
-            return new WebServer(javalin.start(listen.address(), listen.port()));
+            return new WebServer(javalin.start(listen.address(), listen.port()), crib);
         } catch (JavalinBindException e) {
             throw new PortTaken(e);
         }
@@ -44,7 +57,7 @@ public final class WebServer {
         }
     }
 
-    private static void configure(JavalinConfig config, Listen listen, boolean loopback) {
+    private static void configure(JavalinConfig config, Listen listen, boolean loopback, CribDoor crib) {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
         config.startup.startupWatcherEnabled = false;
@@ -52,7 +65,7 @@ public final class WebServer {
         config.http.asyncTimeout = Duration.ofSeconds(30).toMillis();
         config.jetty.modifyHttpConfiguration(WebServer::quietAndSmall);
         Guard.on(config.routes, loopback, listen.address());
-        Routes.on(config.routes);
+        Routes.on(config.routes, crib, loopback);
         Trouble.on(config.routes);
     }
 
@@ -86,5 +99,6 @@ public final class WebServer {
 
     public void stop() {
         javalin.stop();
+        crib.close();
     }
 }

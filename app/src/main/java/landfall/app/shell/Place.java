@@ -10,6 +10,7 @@ public enum Place {
     CUT("/cut", "Cut"),
     GRIND("/grind", "Grind"),
     GAUGE("/gauge", "Gauge"),
+    CRIB("/crib", "Crib"),
     WHY("/why", "Why"),
     METHODS("/methods", "Methods");
 

@@ -7,6 +7,8 @@ import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.options.ColorScheme;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -15,13 +17,14 @@ import java.util.Map;
 import java.util.stream.Stream;
 import landfall.app.serve.Listen;
 import landfall.app.serve.WebServer;
+import landfall.store.StoreAddress;
 
 /** The machine's own Chromium, and a server for it. Whatever a page writes to the console or fails to load is kept. */
 final class Chromium implements AutoCloseable {
     static final int DESKTOP = 1280;
     static final int PHONE = 390;
 
-    private final WebServer server = WebServer.start(Listen.anywhereOnThisMachine());
+    private final WebServer server = WebServer.start(Listen.anywhereOnThisMachine(), newStore());
     private final Playwright playwright =
             Playwright.create(new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
     private final Browser browser = playwright
@@ -30,6 +33,15 @@ final class Chromium implements AutoCloseable {
                     .setExecutablePath(executable())
                     .setArgs(List.of("--no-sandbox", "--disable-background-networking", "--disable-component-update")));
     private final List<String> complaints = new ArrayList<>();
+
+    /** A crib of its own for each server. */
+    private static StoreAddress newStore() {
+        try {
+            return new StoreAddress.InFile(Files.createTempDirectory("crib").resolve("crib.db"));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
 
     private static Path executable() {
         return Stream.of("/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome")

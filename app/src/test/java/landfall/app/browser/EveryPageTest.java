@@ -26,6 +26,15 @@ class EveryPageTest {
     @BeforeAll
     static void open() {
         chromium = new Chromium();
+        Page page = chromium.page(Chromium.DESKTOP, ColorScheme.LIGHT);
+        page.navigate(chromium.address("/crib"));
+        page.fill("form[method=post] input[name=thread]", "M8x1.25-6H");
+        page.fill("form[method=post] input[name=mark]", "T-17");
+        page.click("form[method=post] button");
+        page.fill("input[name=holes]", "40");
+        page.fill("input[name=by]", "Ida");
+        page.click("form.given button.first");
+        page.context().close();
     }
 
     @AfterAll
@@ -72,6 +81,8 @@ class EveryPageTest {
                     "thread-" + callOut.replaceAll("\\W", ""),
                     "/thread?thread=" + URLEncoder.encode(callOut, StandardCharsets.UTF_8));
         }
+        pages.put("crib", "/crib");
+        pages.put("crib-thing", "/crib/T-17?event=tapped");
         pages.put("methods", "/methods");
         pages.put("sources", "/methods/sources");
         pages.put("trouble", "/nowhere");

@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.app.crib;
+
+import java.time.Clock;
+import landfall.store.Store;
+import landfall.store.StoreAddress;
+import landfall.store.crib.Crib;
+import org.jspecify.annotations.Nullable;
+
+/** The store behind the pages, opened when somebody first looks into the crib. */
+public final class CribDoor implements AutoCloseable {
+    private final StoreAddress address;
+    private final Clock clock;
+    private @Nullable Store store;
+
+    public CribDoor(StoreAddress address, Clock clock) {
+        this.address = address;
+        this.clock = clock;
+    }
+
+    Clock clock() {
+        return clock;
+    }
+
+    synchronized Crib crib() {
+        Store open = store;
+        if (open == null) {
+            open = Store.open(address, clock);
+            store = open;
+        }
+        return new Crib(open);
+    }
+
+    @Override
+    public synchronized void close() {
+        if (store != null) {
+            store.close();
+            store = null;
+        }
+    }
+}

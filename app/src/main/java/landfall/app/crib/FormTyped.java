@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.app.crib;
+
+import io.javalin.http.Context;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** What a form sent, blank fields left out. */
+final class FormTyped {
+    private FormTyped() {}
+
+    static Map<String, String> of(Context ctx) {
+        Map<String, String> typed = new LinkedHashMap<>();
+        ctx.formParamMap().forEach((path, texts) -> {
+            String text = texts.isEmpty() ? "" : texts.get(0).strip();
+            if (!text.isEmpty()) {
+                typed.put(path, text);
+            }
+        });
+        return typed;
+    }
+}

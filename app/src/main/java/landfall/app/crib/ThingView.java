@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.app.crib;
+
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import landfall.app.shell.Typed;
+import landfall.cards.card.TapCard;
+import landfall.cards.words.Words;
+import landfall.history.EventKind;
+import landfall.history.ItemKind;
+import landfall.history.Standing;
+import landfall.store.crib.Kept;
+import landfall.store.crib.KeptEvent;
+
+/** One thing as its page shows it. */
+public record ThingView(Kept kept, ZoneId zone) {
+    /** @param takenBack whether a later correction took it back */
+    public record Line(long seq, String at, String by, String kind, String fields, boolean takenBack) {}
+
+    public record Onward(String words, String address) {}
+
+    public String mark() {
+        return kept.item().mark().text();
+    }
+
+    public String what() {
+        return (kept.item().kind().word() + " " + kept.item().size()).strip();
+    }
+
+    public String state() {
+        Standing standing = kept.history().standing();
+        return standing.place().isEmpty()
+                ? standing.status().word()
+                : standing.status().word() + ", " + standing.place();
+    }
+
+    public String uses() {
+        var uses = kept.history().standing().uses();
+        String since = (uses.about() ? Words.of("crib.about") + " " : "") + uses.sinceSharp();
+        return Words.of("crib.uses", uses.holes(), since, uses.sharpenings());
+    }
+
+    public boolean isTap() {
+        return kept.item().kind() == ItemKind.TAP;
+    }
+
+    public long lastSeq() {
+        return kept.history().standing().last().seq();
+    }
+
+    public Map<String, String> card() {
+        return kept.item().card();
+    }
+
+    /** The newest first. */
+    public List<Line> events() {
+        DateTimeFormatter form = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm").withZone(zone);
+        List<Line> lines = new ArrayList<>();
+        for (KeptEvent event : kept.events()) {
+            lines.add(new Line(
+                    event.event().seq(),
+                    form.format(event.event().at()),
+                    event.event().by(),
+                    event.event().kind().word(),
+                    event.fields().entrySet().stream()
+                            .map(field -> field.getKey() + " " + field.getValue())
+                            .collect(Collectors.joining(", ")),
+                    kept.history().isTakenBack(event.event().seq())));
+        }
+        Collections.reverse(lines);
+        return lines;
+    }
+
+    /** What can happen to it, in the order of a tap's life; corrections are made beside the event. */
+    public List<EventKind> kinds() {
+        List<EventKind> kinds = new ArrayList<>();
+        for (EventKind kind : EventKind.values()) {
+            if (kept.item().kind().knows(kind) && kind != EventKind.CORRECTED) {
+                kinds.add(kind);
+            }
+        }
+        return kinds;
+    }
+
+    /** Where the tap's card can be carried on to. */
+    public List<Onward> onward() {
+        if (!isTap()) {
+            return List.of();
+        }
+        Map<String, String> card = new LinkedHashMap<>();
+        card().forEach((path, text) -> {
+            if (TapCard.FORM.field(path).isPresent() && !path.equals("mark")) {
+                card.put(path, text);
+            }
+        });
+        List<Onward> onward = new ArrayList<>();
+        String thread = card().getOrDefault("thread", "");
+        onward.add(new Onward(Words.of("page.crib.toThread"), Typed.address("/thread", Map.of("thread", thread))));
+        onward.add(new Onward(Words.of("page.crib.toHole"), Typed.address("/hole", Map.of("thread", thread))));
+        onward.add(new Onward(Words.of("page.crib.toGrind"), Typed.address("/grind", card)));
+        onward.add(new Onward(Words.of("page.crib.toLife"), Typed.address("/grind/life", card)));
+        return onward;
+    }
+}
