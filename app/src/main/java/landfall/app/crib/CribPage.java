@@ -14,9 +14,6 @@ import landfall.app.shell.Place;
 import landfall.app.shell.Shell;
 import landfall.app.shell.Typed;
 import landfall.cards.crib.ItemForms;
-import landfall.cards.form.Field;
-import landfall.cards.form.Form;
-import landfall.cards.form.Kinds;
 import landfall.cards.words.Words;
 import landfall.fault.Answer;
 import landfall.fault.Finding;
@@ -32,11 +29,6 @@ import landfall.thread.callout.CallOuts;
 /** The page of all that the shop keeps: look for it, add to it. */
 public final class CribPage {
     private static final int MOST = 500;
-    private static final Field<String> MARK =
-            Field.optional("mark", Kinds.TEXT, "T-17").worded("crib.mark");
-    private static final Form ADD = Form.of("crib", MARK)
-            .and(Form.of("crib", ItemForms.of(ItemKind.TAP).field("thread").orElseThrow()));
-
     private final Shell shell;
     private final CribDoor door;
 
@@ -84,7 +76,7 @@ public final class CribPage {
         Map<String, Object> values = new HashMap<>();
         values.put("frame", new Frame(Words.of("title.crib"), Place.CRIB));
         values.put("found", found);
-        values.put("cells", new Cells(ADD, typed, findings).of("thread", "mark"));
+        values.put("cells", new Cells(ItemForms.FIRST, typed, findings).of("thread", "mark"));
         values.put("findings", findings);
         if (!findings.isEmpty()) {
             ctx.status(HttpStatus.BAD_REQUEST);

@@ -2,6 +2,7 @@
 package landfall.cards.crib;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -48,6 +49,11 @@ public final class ItemForms {
                             fixture("wheel.markedSpeed")),
             ItemKind.DRILL, Form.of("drill-card", NAME, DIAMETER),
             ItemKind.GAUGE, Form.of("gauge-card", NAME, GAUGE, THREAD)));
+
+    /** What is asked first of a tap: its thread, and its mark where it has one already. */
+    public static final Form FIRST = new Form(
+            "crib",
+            List.of(TapFields.THREAD, Field.optional("mark", Kinds.TEXT, "T-17").worded("crib.mark")));
 
     private ItemForms() {}
 

@@ -42,6 +42,7 @@ class WordsTest {
         Samples.questions().forEach(question -> forms.add(question.form()));
         List.of(EventKind.values()).forEach(kind -> forms.add(EventForms.of(kind)));
         List.of(ItemKind.values()).forEach(kind -> forms.add(ItemForms.of(kind)));
+        forms.add(ItemForms.FIRST);
         return forms;
     }
 
