@@ -20,7 +20,7 @@ public record GivenReadings(List<Cell> thread, List<Cell> wires, List<Cell> anvi
         List<Cell> thread = cells.of("thread", "part");
         List<Cell> wires = cells.of("wire", "over", "pitch-diameter");
         List<Cell> anvil = cells.of("flutes", "reading", "height", "bearing", "crest");
-        List<Cell> bench = cells.of("go", "go-turns", "not-go-turns", "pin", "stand-off", "marking");
+        List<Cell> bench = cells.of("go", "go-turns", "not-go-turns", "pin", "standoff", "marking");
         return new GivenReadings(thread, wires, anvil, bench, cells.rest());
     }
 
