@@ -6,35 +6,66 @@ import java.util.List;
 import landfall.grind.Place;
 import landfall.quantity.Angle;
 import landfall.quantity.Length;
+import landfall.working.Pen;
+import landfall.working.Rule;
+import landfall.working.Source;
+import landfall.working.Trust;
 import org.jspecify.annotations.Nullable;
 
 /**
  * The slope that a dial should show in each place when the wanted rises are set.
  *
  * <p>End a'; shank and crest b' (on a crest without relief of its own); flank a' - L/2pi; chamfer at rest -(a' sin kap
- * + b' cos kap); chamfer at work the same upwards, less the fall of the chamfer as found.
+ * + b' cos kap), or without a fixture -r tan of the static relief that is wanted; chamfer at work the rise upwards less
+ * the fall of the chamfer as found, or nothing: it then follows the relief that is on the tap.
  */
 final class Aims {
     private static final double STEP_DEG = 5;
+    private static final Source TARGETS = Source.of("derived", "docs/methods/dial-targets.md");
+    static final Rule AXIAL = Rule.given("a'_w", "mm/rad", "axial rise wanted, per radian of the cam");
+    static final Rule RADIAL = Rule.given("b'_w", "mm/rad", "radial rise wanted, per radian of the cam");
+    static final Rule FOUND = Rule.given("f'_n", "mm/rad", "fall of the chamfer as found, square to it, per radian");
 
     private Aims() {}
 
-    /** Wanted slope in mm per radian, or null where it hangs on a relief that was not dialled. */
-    static @Nullable Double slope(Place place, TapFacts tap, @Nullable Aim aim) {
-        if (aim == null) {
-            return place == Place.CHAMFER_WORKING ? Double.valueOf(0) : null;
+    /** Wanted slope in mm per radian; null where nothing tells it. */
+    static @Nullable Double slope(DialAsk ask, @Nullable ReliefFound relief, Pen pen) {
+        TapFacts tap = ask.tap();
+        Place place = ask.readings().place();
+        Aim aim = ask.beside().aim();
+        if (place == Place.CHAMFER_WORKING && (aim == null || aim.found() == null)) {
+            return pen.write(rule("0"), 0);
         }
+        if (aim == null) {
+            return relief == null ? null : byRelief(tap, relief, pen);
+        }
+        pen.write(AXIAL, aim.axial().mm());
+        pen.write(RADIAL, aim.radial().mm());
         double square = aim.squareFall(tap.chamfer());
         return switch (place) {
-            case END -> aim.axial().mm();
-            case SHANK, CREST -> aim.radial().mm();
-            case FLANK -> aim.axial().mm() - tap.lead().mm() / (2 * Math.PI);
-            case CHAMFER_STILL -> -square;
+            case END -> pen.write(rule("a'_w"), aim.axial().mm());
+            case SHANK, CREST -> pen.write(rule("b'_w"), aim.radial().mm());
+            case FLANK ->
+                pen.write(rule("a'_w - L/(2*pi)"), aim.axial().mm() - tap.lead().mm() / (2 * Math.PI));
+            case CHAMFER_STILL -> pen.write(rule("-(a'_w*sin(κ) + b'_w*cos(κ))"), -square);
             case CHAMFER_WORKING -> {
                 Length found = aim.found();
-                yield found == null ? Double.valueOf(0) : Double.valueOf(square - found.mm());
+                double fall = pen.write(FOUND, found == null ? square : found.mm());
+                yield pen.write(rule("a'_w*sin(κ) + b'_w*cos(κ) - f'_n"), square - fall);
             }
         };
+    }
+
+    /** Without a fixture the chamfer at rest is still held against the relief that is wanted. */
+    private static double byRelief(TapFacts tap, ReliefFound relief, Pen pen) {
+        double loss = relief.ground().deg() - relief.working().value().deg();
+        double ground = relief.wanted().rad() + Math.toRadians(loss);
+        return pen.write(rule("-r*tan(α_wanted + η)"), -tap.radius().mm() * Math.tan(ground));
+    }
+
+    private static Rule rule(String formula) {
+        return new Rule(
+                "k_w", formula, "mm/rad", TARGETS, Trust.DERIVED, "slope that the dial should show in this place");
     }
 
     /** Readings from edge to heel every five degrees. */

@@ -52,7 +52,8 @@ final class Corrections {
         corrections.swivel();
         corrections.index();
         corrections.phase();
-        corrections.list.addAll(RiseCorrection.of(ask, found.slope(), wanted, pen));
+        boolean late = found.fits().bareMargin();
+        corrections.list.addAll(RiseCorrection.of(ask, found.fits().risingSlope(), late ? "k_b" : "k", wanted, pen));
         corrections.stock();
         if (!corrections.list.isEmpty()) {
             corrections.add(READ_AGAIN, 0, "read every land again; what is left should lie inside its uncertainty");
@@ -116,7 +117,8 @@ final class Corrections {
         list.add(new Correction(
                 SWIVEL,
                 0,
-                low > 0 ? "turn the swivel up, to a steeper chamfer" : "turn the swivel down, to a flatter chamfer",
+                (low > 0 ? "turn the swivel up, to a steeper chamfer" : "turn the swivel down, to a flatter chamfer")
+                        + "; the dial then stands still along the chamfer",
                 null,
                 Angle.ofDeg(Math.abs(low))));
     }
@@ -192,10 +194,13 @@ final class Corrections {
         if (edge == null || step <= edge.uncertainty().mm() * Math.sqrt(2)) {
             return;
         }
+        String condition = Against.isOnChamfer(found.place()) && found.against() == null
+                ? "if the thread runs true as it sits: "
+                : "";
         list.add(new Correction(
                 STOCK,
                 high.land(),
-                ("grind all lands at one setting until land %d cleans up; land %d then loses"
+                (condition + "grind all lands at one setting until land %d cleans up; land %d then loses"
                                         + " this much more, square to the")
                                 .formatted(low.land(), high.land())
                         + " chamfer",

@@ -3,6 +3,7 @@ package landfall.dialling;
 
 import java.util.List;
 import landfall.grind.Place;
+import landfall.quantity.Length;
 import landfall.working.Pen;
 import landfall.working.Rule;
 import landfall.working.Worked;
@@ -31,33 +32,40 @@ public final class Dialling {
         Readings referenceReadings = ask.beside().reference();
         Solution reference = referenceReadings == null ? null : Fits.reference(referenceReadings);
         FitsFound fits = fits(ask, found);
-        RunOutRules.writeFit(found, fits.main(), pen);
+        RunOutRules.writeFit(found, fits, pen);
         Against against = reference == null || !found.model.terms.runOut
                 ? null
                 : Against.of(found, reference, Against.share(place, ask.tap().chamfer()));
         RunOutRules.writeRunOut(fits.main().runOut(), against, place, pen);
         LandsFound lands = LandsFound.of(ask, found, against == null ? null : reference, pen);
-        ReliefFound relief =
-                place == Place.CHAMFER_STILL ? ReliefJudge.of(fits.main().slope(), ask.tap(), ask.beside(), pen) : null;
+        ReliefFound relief = place == Place.CHAMFER_STILL ? ReliefJudge.of(fits, ask.tap(), ask.beside(), pen) : null;
         AlongChamfer along = ask.beside().along();
         Swivel swivel = along == null ? null : Swivel.of(along);
-        Double wanted = Aims.slope(place, ask.tap(), ask.beside().aim());
-        FitCourse course = FitCourse.of(ask, found, wanted);
-        DialFindings bare =
-                new DialFindings(place, fits, against, lands, relief, swivel, List.of(), List.of(), course, List.of());
-        return new DialFindings(
+        Double wanted = Aims.slope(ask, relief, pen);
+        DialFindings told = new DialFindings(
                 place,
                 fits,
                 against,
                 lands,
                 relief,
                 swivel,
-                Corrections.of(ask, bare, wanted, pen),
+                FitCourse.of(ask, found, wanted),
+                DialFindings.Mend.NONE,
+                List.of());
+        DialFindings all = told.with(mend(ask, told, found, wanted, pen));
+        return all.with(Doubts.of(ask, all, found.model));
+    }
+
+    private static DialFindings.Mend mend(
+            DialAsk ask, DialFindings told, Solution found, @Nullable Double wanted, Pen pen) {
+        List<Correction> corrections = Corrections.of(ask, told, wanted, pen);
+        return new DialFindings.Mend(
+                corrections,
+                wanted == null ? null : Length.ofMm(wanted),
                 wanted == null
                         ? List.of()
                         : Aims.targets(wanted, ask.cam(), ask.tap().land()),
-                course,
-                Doubts.of(ask, bare, found.model));
+                Foresight.of(ask, told, found, corrections, wanted));
     }
 
     private static FitsFound fits(DialAsk ask, Solution found) {

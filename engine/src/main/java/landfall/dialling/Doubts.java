@@ -4,6 +4,7 @@ package landfall.dialling;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
 import landfall.fault.Caution;
 import landfall.grind.Place;
 import landfall.quantity.Length;
@@ -31,6 +32,7 @@ final class Doubts {
         doubts.spread();
         doubts.outliers();
         doubts.zero();
+        doubts.target();
         doubts.list.addAll(TapDoubts.of(ask, found));
         return doubts.list;
     }
@@ -40,9 +42,9 @@ final class Doubts {
         if (model.terms == Terms.RISE_ONLY) {
             add(
                     "runOutNotTold",
-                    "Run-out cannot be told from these readings, and leans into the slope of a"
-                            + " single land: read three lands or more, spread round the tap, at four angles"
-                            + " each.",
+                    "Eccentricity and its direction cannot be told from these readings, nor land heights and load"
+                            + " shares, and run-out leans into the slope of a single land: read three lands or more,"
+                            + " spread round the tap, at four angles each.",
                     "lands read: " + lands.length);
         } else if (model.terms == Terms.COMMON_ZERO) {
             add(
@@ -57,12 +59,32 @@ final class Doubts {
             heightsLikeRunOut();
         }
         if (lands.length < ask.tap().flutes()) {
-            add(
-                    "landsNotRead",
-                    "Only lands %s of %d were read: nothing is said of the others, nor of load shares."
-                            .formatted(Arrays.toString(lands), ask.tap().flutes()),
-                    "lands read: " + lands.length);
+            String few = "Only %s of %d were read: "
+                    .formatted(
+                            Arrays.stream(lands)
+                                    .mapToObj(land -> "land " + land)
+                                    .collect(Collectors.joining(", ")),
+                            ask.tap().flutes());
+            add("landsNotRead", few + ofTheOthers(), "lands read: " + lands.length);
         }
+        boolean shared = found.lands().worst() != null;
+        if (!shared && found.place() != Place.CHAMFER_STILL) {
+            add(
+                    "sharesNotTold",
+                    "Load shares are told by a dial square to the chamfer alone, with the cam at rest: read each land"
+                            + " there, at its edge, twice between, and at its heel.",
+                    found.place().code());
+        }
+    }
+
+    private String ofTheOthers() {
+        return switch (model.terms) {
+            case HEIGHTS -> "nothing is said of the others, nor of load shares. Read the others at the same angles.";
+            case COMMON_ZERO ->
+                "edge and share of the others follow from the run-out, as if all lands were of one height. Read the"
+                        + " others at the same angles.";
+            case RISE_ONLY, RUN_OUT_ONLY -> "nothing is said of the others. Read them at the same angles.";
+        };
     }
 
     private void heightsLikeRunOut() {
@@ -87,8 +109,8 @@ final class Doubts {
         if (runOut != null && runOut.direction() == null) {
             add(
                     "directionNotTold",
-                    "The eccentricity is not told apart from none, so its direction is not told:"
-                            + " read finer, or the whole land.",
+                    "The eccentricity is not told apart from none, so its direction may be any: the figure is"
+                            + " only the likeliest. Read with a finer dial, or the whole land from edge to heel.",
                     "eccentricity");
         }
         if (found.place() == Place.END || found.place() == Place.FLANK) {
@@ -195,6 +217,16 @@ final class Doubts {
                             + " stands beside: read it again.",
                     "studentised residual %s, limit %s"
                             .formatted(Numbers.plain(outlier.studentised()), Numbers.plain(outlier.limit())));
+        }
+    }
+
+    private void target() {
+        if (found.mend().wanted() == null) {
+            add(
+                    "targetNotTold",
+                    "What the dial should read here hangs on the rises of the fixture, which are not told, so no"
+                            + " target and no rise to turn: name the fixture.",
+                    found.place().code());
         }
     }
 

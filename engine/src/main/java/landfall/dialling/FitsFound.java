@@ -22,4 +22,16 @@ public record FitsFound(
     public FitsFound {
         outliers = List.copyOf(outliers);
     }
+
+    /** Whether the rise begins behind the edge for certain. */
+    public boolean bareMargin() {
+        return phase != null
+                && phase.start().differsFromZero()
+                && phase.start().value().deg() > 0;
+    }
+
+    /** The slope where there is a rise: behind the margin if there is one, else over the whole land. */
+    public Fitted risingSlope() {
+        return phase != null && bareMargin() ? phase.slope() : main.slope();
+    }
 }

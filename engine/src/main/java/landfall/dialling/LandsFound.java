@@ -59,7 +59,8 @@ public record LandsFound(List<LandFound> lands, @Nullable Double worst) {
 
     static LandsFound of(DialAsk ask, Solution found, @Nullable Solution reference, Pen pen) {
         int flutes = ask.tap().flutes();
-        boolean all = found.model.lands.length == flutes;
+        // with all lands taken as one height the run-out alone tells where the edge of a land stands that was not read
+        boolean all = found.model.lands.length == flutes || !found.model.terms.heights;
         boolean told = ask.readings().place() == Place.CHAMFER_STILL && found.model.terms.runOut && all && flutes > 1;
         LandEdges edges = new LandEdges(ask, found, reference);
         LoadShare[] shares = told ? shares(ask, edges, pen) : new LoadShare[flutes];
@@ -70,7 +71,7 @@ public record LandsFound(List<LandFound> lands, @Nullable Double worst) {
             lands.add(new LandFound(
                     land,
                     heights ? found.fitted(found.model.height(land)) : null,
-                    found.model.terms.runOut && read ? edges.fitted(land) : null,
+                    found.model.terms.runOut && (read || !found.model.terms.heights) ? edges.fitted(land) : null,
                     shares[land - 1]));
         }
         return new LandsFound(lands, told ? worst(shares, pen) : null);

@@ -32,6 +32,8 @@ public record ReliefFound(
     public enum Verdict {
         /** No working relief: the heel rubs on the cut. */
         RUBS,
+        /** The land begins to fall only behind a bare margin, which rubs; the figures are of the fall behind it. */
+        BARE_MARGIN,
         /** Nothing or little; these readings cannot tell rubbing from cutting. */
         MAY_RUB,
         /** More than two degrees under what is wanted. */
@@ -42,11 +44,14 @@ public record ReliefFound(
         MUCH
     }
 
-    static Verdict judge(FittedAngle working, Angle wanted) {
+    static Verdict judge(FittedAngle working, Angle wanted, boolean bareMargin) {
         double value = working.value().deg();
         double uncertainty = working.uncertainty().deg();
         if (value + uncertainty < 0) {
             return Verdict.RUBS;
+        }
+        if (bareMargin) {
+            return Verdict.BARE_MARGIN;
         }
         if (value - uncertainty < 0) {
             return Verdict.MAY_RUB;

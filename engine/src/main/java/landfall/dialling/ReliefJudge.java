@@ -26,6 +26,7 @@ final class ReliefJudge {
     static final Rule WORKING_STANDARD = new Rule(
             "u_α", "cos(α_n)^2*u_k/r*180/pi", "deg", GEOMETRY, Trust.DERIVED, "standard uncertainty of the relief");
 
+    static final Rule WANTED = Rule.given("α_wanted", "deg", "working relief that it is judged by");
     static final Rule LAND = Rule.given("θ_L", "deg", "land angle, edge to heel");
     static final Rule AXIAL_ONLY = new Rule(
             "a_was",
@@ -37,33 +38,48 @@ final class ReliefJudge {
     static final Rule RADIAL_ONLY = new Rule(
             "b_was", "f'*θ_L*pi/180", "mm", GEOMETRY, Trust.DERIVED, "radial rise alone that grinds the same again");
     static final Rule SQUARE_ONLY = new Rule(
-            "c_was", "-k*θ_L*pi/180", "mm", GEOMETRY, Trust.DERIVED, "rise square to the chamfer that grinds the same");
+            "c_was",
+            "f'*cos(κ)*θ_L*pi/180",
+            "mm",
+            GEOMETRY,
+            Trust.DERIVED,
+            "rise square to the chamfer that grinds the same");
 
     private ReliefJudge() {}
 
-    static ReliefFound of(Fitted slope, TapFacts tap, Beside beside, Pen pen) {
+    /** From the whole land's slope, or from that behind a bare margin where the rise begins late. */
+    static ReliefFound of(FitsFound fits, TapFacts tap, Beside beside, Pen pen) {
+        Fitted slope = fits.risingSlope();
+        boolean bare = fits.bareMargin();
         double cosine = Math.cos(tap.chamfer().rad());
         double r = tap.radius().mm();
-        double fall = pen.write(FALL, -slope.value().mm() / cosine);
+        double fall = pen.write(bare ? of(FALL) : FALL, -slope.value().mm() / cosine);
         double ground = pen.write(GROUND, Math.toDegrees(Math.atan(cosine * fall / r)));
         double loss = ChamferRelief.loss(tap.radius(), tap.chamfer(), tap.leadFelt(), pen)
                 .deg();
         double working = pen.write(WORKING, ground - loss);
         double flat = Math.pow(Math.cos(Math.toRadians(ground)), 2) / r;
         double standard = pen.write(
-                WORKING_STANDARD, Math.toDegrees(flat * slope.standard().mm()));
+                bare ? of(WORKING_STANDARD) : WORKING_STANDARD,
+                Math.toDegrees(flat * slope.standard().mm()));
         FittedAngle left = new FittedAngle(
                 Angle.ofDeg(working),
                 Angle.ofDeg(standard),
                 Angle.ofRad(flat * slope.uncertainty().mm()));
-        Angle wanted = wanted(tap, beside, loss);
+        Angle wanted = Angle.ofDeg(pen.write(WANTED, wanted(tap, beside, loss).deg()));
         return new ReliefFound(
                 Length.ofMm(fall),
                 left,
                 Angle.ofDeg(ground),
                 wanted,
                 asItWas(fall, tap, pen),
-                ReliefFound.judge(left, wanted));
+                ReliefFound.judge(left, wanted, bare));
+    }
+
+    /** The same rule for the slope behind the margin. */
+    private static Rule of(Rule rule) {
+        String formula = rule.formula().replace("u_k", "u_kb").replace("-k/", "-k_b/");
+        return new Rule(rule.symbol(), formula, rule.unit(), rule.source(), rule.trust(), rule.means());
     }
 
     private static ReliefFound.AsItWas asItWas(double fall, TapFacts tap, Pen pen) {
@@ -75,11 +91,11 @@ final class ReliefJudge {
                 Length.ofMm(pen.write(SQUARE_ONLY, fall * Math.cos(kappa) * land)));
     }
 
-    /** The working relief that the wanted rises would leave, or the usual one. */
+    /** The working relief that the wanted rises would leave, or the one asked for, or the usual one. */
     private static Angle wanted(TapFacts tap, Beside beside, double loss) {
         Aim aim = beside.aim();
         if (aim == null) {
-            return ReliefFound.usual(tap.chamfer());
+            return beside.relief() != null ? beside.relief() : ReliefFound.usual(tap.chamfer());
         }
         double square = aim.squareFall(tap.chamfer());
         return Angle.ofDeg(Math.toDegrees(Math.atan(square / tap.radius().mm())) - loss);

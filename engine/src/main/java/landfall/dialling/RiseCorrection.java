@@ -17,7 +17,8 @@ import org.jspecify.annotations.Nullable;
 final class RiseCorrection {
     private RiseCorrection() {}
 
-    static List<Correction> of(DialAsk ask, Fitted slope, @Nullable Double wanted, Pen pen) {
+    /** @param symbol of the slope in the working */
+    static List<Correction> of(DialAsk ask, Fitted slope, String symbol, @Nullable Double wanted, Pen pen) {
         Aim aim = ask.beside().aim();
         if (wanted == null || aim == null) {
             return List.of();
@@ -33,7 +34,7 @@ final class RiseCorrection {
         double lobe = pen.write(
                 Rule.given("B", "deg", "rise angle of one lobe"), aim.lobe().deg());
         double gain = gain(place, side, kappa);
-        double by = pen.write(rule(place, side), (k_w - slope.value().mm()) / gain * Math.toRadians(lobe));
+        double by = pen.write(rule(place, side, symbol), (k_w - slope.value().mm()) / gain * Math.toRadians(lobe));
         String which = side == Side.AXIAL ? "axial rise (cam screw)" : "radial rise";
         return List.of(new Correction(
                 side == Side.AXIAL ? Correction.Kind.AXIAL : Correction.Kind.RADIAL,
@@ -61,12 +62,12 @@ final class RiseCorrection {
         };
     }
 
-    private static Rule rule(Place place, Side side) {
+    private static Rule rule(Place place, Side side, String symbol) {
         String square = side == Side.AXIAL ? "sin(κ)" : "cos(κ)";
         String formula = switch (place) {
-            case END, FLANK, SHANK, CREST -> "(k_w - k)*B*pi/180";
-            case CHAMFER_STILL -> "(k - k_w)/%s*B*pi/180".formatted(square);
-            case CHAMFER_WORKING -> "(k_w - k)/%s*B*pi/180".formatted(square);
+            case END, FLANK, SHANK, CREST -> "(k_w - %s)*B*pi/180".formatted(symbol);
+            case CHAMFER_STILL -> "(%s - k_w)/%s*B*pi/180".formatted(symbol, square);
+            case CHAMFER_WORKING -> "(k_w - %s)/%s*B*pi/180".formatted(symbol, square);
         };
         return new Rule(
                 side == Side.AXIAL ? "Δa" : "Δb",

@@ -22,6 +22,7 @@ public record RunOut(
         Fitted sine,
         Fitted eccentricity,
         @Nullable FittedAngle direction) {
+    private static final double HALF_TURN = 180;
 
     /** From E and F in mm, their covariance in mm squared, and the spread that it rests on. */
     static RunOut of(double[] vector, double[][] covariance, Spread spread) {
@@ -49,6 +50,17 @@ public record RunOut(
                 Angle.ofRad(across / length),
                 Angle.ofRad(Math.asin(Math.min(1, factor * across / length))));
         return new RunOut(cosine, sine, Fitted.ofMm(length, along, factor), direction);
+    }
+
+    /** The direction of the high side; while it is not told apart, the best figure with "any direction" beside it. */
+    public FittedAngle towards() {
+        if (direction != null) {
+            return direction;
+        }
+        double degrees =
+                Math.toDegrees(Math.atan2(sine.value().mm(), cosine.value().mm()));
+        return new FittedAngle(
+                Angle.ofDeg((degrees + 360) % 360), Angle.ofDeg(HALF_TURN / Math.sqrt(3)), Angle.ofDeg(HALF_TURN));
     }
 
     private static double spreadAlong(double[][] covariance, double x, double y) {

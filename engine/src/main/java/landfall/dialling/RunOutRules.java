@@ -15,6 +15,8 @@ final class RunOutRules {
     static final Rule SPREAD = Rule.fitted("s_y", "mm", FIT, "spread of one reading, scatter or rounding");
     static final Rule SLOPE = Rule.fitted("k", "mm/rad", FIT, "slope of the reading over the land, sign as read");
     static final Rule SLOPE_STANDARD = Rule.fitted("u_k", "mm/rad", FIT, "standard uncertainty of the slope");
+    static final Rule RISING_SLOPE = Rule.fitted("k_b", "mm/rad", FIT, "slope from where the rise begins");
+    static final Rule RISING_STANDARD = Rule.fitted("u_kb", "mm/rad", FIT, "its standard uncertainty");
     static final Rule STUDENT_T =
             Rule.table("t_95", "1", STUDENT, Trust.STANDARD, "Student's factor, 95 %, for the spare readings");
     static final Rule SLOPE_EXPANDED =
@@ -48,12 +50,17 @@ final class RunOutRules {
 
     private RunOutRules() {}
 
-    static void writeFit(Solution solution, DialFit fit, Pen pen) {
+    static void writeFit(Solution solution, FitsFound fits, Pen pen) {
+        DialFit fit = fits.main();
         pen.write(SPREAD, fit.spread().mm());
         pen.write(SLOPE, fit.slope().value().mm());
         pen.write(SLOPE_STANDARD, fit.slope().standard().mm());
         pen.write(STUDENT_T, solution.factor());
         pen.write(SLOPE_EXPANDED, fit.slope().uncertainty().mm());
+        if (fits.bareMargin()) {
+            pen.write(RISING_SLOPE, fits.risingSlope().value().mm());
+            pen.write(RISING_STANDARD, fits.risingSlope().standard().mm());
+        }
     }
 
     static void writeRunOut(@Nullable RunOut own, @Nullable Against against, Place place, Pen pen) {
@@ -88,9 +95,8 @@ final class RunOutRules {
 
     private static void writeVector(RunOut found, Rule length, Rule direction, Pen pen) {
         pen.write(length, found.eccentricity().value().mm());
-        FittedAngle towards = found.direction();
-        if (towards != null && found.cosine().value().mm() != 0) {
-            pen.write(direction, towards.value().deg());
+        if (found.cosine().value().mm() != 0) {
+            pen.write(direction, found.towards().value().deg());
         }
     }
 }

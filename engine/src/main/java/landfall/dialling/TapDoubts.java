@@ -42,6 +42,12 @@ final class TapDoubts {
                         "reliefRubs",
                         "Ground like this the heel rubs: the tap advances faster than the land falls.",
                         by));
+            case BARE_MARGIN ->
+                list.add(new Caution(
+                        "reliefBareMargin",
+                        "The land begins to fall only behind a bare margin, which rubs; the relief told is that of"
+                                + " the fall behind it.",
+                        by));
             case MAY_RUB ->
                 list.add(new Caution(
                         "reliefMayRub",

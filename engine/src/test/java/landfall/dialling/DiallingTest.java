@@ -174,7 +174,8 @@ class DiallingTest {
                 .startsWith(Kind.REFERENCE, Kind.RESEAT, Kind.SWIVEL, Kind.INDEX)
                 .endsWith(Kind.RADIAL, Kind.STOCK, Kind.READ_AGAIN);
         Correction swivel = found.corrections().get(2);
-        assertThat(swivel.act()).isEqualTo("turn the swivel up, to a steeper chamfer");
+        assertThat(swivel.act())
+                .isEqualTo("turn the swivel up, to a steeper chamfer; the dial then stands still along the chamfer");
         assertThat(requireNonNull(swivel.angle()).deg()).isEqualTo(Math.toDegrees(Math.atan(0.04 / 6)), within(1e-9));
         Correction seat = found.corrections().get(1);
         assertThat(requireNonNull(seat.length()).mm())

@@ -67,13 +67,18 @@ final class TextTable {
         return row.items().stream().filter(item -> item.key().equals(key)).findFirst();
     }
 
-    /** Head, unit, cells; a row without this entry has an empty cell. */
+    /** Head, unit, cells; a row without this entry has an empty cell; where units differ each cell has its own. */
     private List<String> column(Item.Rows table, Item first) {
         List<String> column = new ArrayList<>();
         column.add(Words.of(path + "." + first.key()));
-        column.add(sign(first));
+        boolean mixed = table.rows().stream()
+                .flatMap(row -> entry(row, first.key()).stream())
+                .anyMatch(item -> !sign(item).equals(sign(first)));
+        column.add(mixed ? "" : sign(first));
         for (Item.Group row : table.rows()) {
-            column.add(entry(row, first.key()).map(this::cell).orElse(""));
+            column.add(entry(row, first.key())
+                    .map(item -> mixed ? (cell(item) + " " + sign(item)).strip() : cell(item))
+                    .orElse(""));
         }
         return column;
     }

@@ -10,15 +10,19 @@ import landfall.cards.answer.Document;
 import landfall.cards.card.FixtureCard;
 import landfall.cards.card.FixtureFields;
 import landfall.cards.card.TapCard;
+import landfall.cards.card.TapFields;
 import landfall.cards.form.Entries;
 import landfall.cards.form.Field;
 import landfall.cards.form.Form;
 import landfall.cards.form.Kind;
 import landfall.cards.form.Kinds;
 import landfall.cards.form.Quantities;
+import landfall.cards.readings.AlongCsv;
+import landfall.cards.readings.AlongRow;
 import landfall.cards.readings.ReadingsCsv;
 import landfall.cards.readings.Row;
 import landfall.dialling.Aim;
+import landfall.dialling.AlongChamfer;
 import landfall.dialling.Beside;
 import landfall.dialling.CamProfile;
 import landfall.dialling.DialFindings;
@@ -31,35 +35,49 @@ import landfall.fault.Caution;
 import landfall.fault.Finding;
 import landfall.fault.OutOfRange;
 import landfall.grind.Cam;
+import landfall.grind.ChamferShape;
 import landfall.grind.GrindSetup;
+import landfall.grind.GrindWish;
 import landfall.grind.Place;
 import landfall.grind.Setting;
+import landfall.quantity.Angle;
 import landfall.quantity.Length;
 import landfall.quantity.UnitSystem;
 import landfall.tap.Tap;
+import landfall.working.Pen;
 import landfall.working.Worked;
 import org.jspecify.annotations.Nullable;
 
 /** {@code dial}: from dial readings to what is wrong and what to turn. */
 public final class DialAsk implements Question {
-    private static final Kind<List<Row>> TABLE = new Kind<>(
-            "a table: land,angle_deg,reading_mm",
-            ReadingsCsv::read,
-            Kinds.ordered("type", "string", "description", "a table: land,angle_deg,reading_mm"));
+    private static final Kind<List<AlongRow>> ALONG_TABLE = new Kind<>(
+            "a table: along_mm,reading_mm",
+            AlongCsv::read,
+            Kinds.ordered("type", "string", "description", "a table: along_mm,reading_mm"));
     private static final Kind<Place> PLACE_KIND = new Kind<>(
             "one of end, shank, flank, crest, chamfer-still, chamfer-working",
             (text, bare) -> ReadingsCsv.place(text),
             Kinds.ordered("type", "string"));
     private static final String EXAMPLE = "land,angle_deg,reading_mm\n1,0,0.00\n1,20,-0.17";
-    private static final Field<List<Row>> READINGS = Field.needed("readings", TABLE, EXAMPLE);
-    private static final Field<List<Row>> REFERENCE = Field.optional("reference", TABLE, EXAMPLE);
+    private static final Field<List<Row>> READINGS = Field.needed("readings", table("readings"), EXAMPLE);
+    private static final Field<List<Row>> REFERENCE = Field.optional("reference", table("reference"), EXAMPLE);
+    private static final Field<List<AlongRow>> ALONG =
+            Field.optional("along", ALONG_TABLE, "along_mm,reading_mm\n0,0.00\n6,0.03");
     private static final Field<Place> PLACE = Field.optional("place", PLACE_KIND, "chamfer-still");
     private static final Field<Length> RESOLUTION =
             Field.optional("resolution", Quantities.length(0.0001, 1), "0.01 mm");
-    private static final Form FORM = Form.of("dial", READINGS, REFERENCE, PLACE, RESOLUTION)
+    private static final Form FORM = Form.of("dial", READINGS, REFERENCE, ALONG, PLACE, RESOLUTION)
             .and(new GrindAsk().form())
             .called("dial")
             .easedOf("cam.", "wheel.");
+
+    private static Kind<List<Row>> table(String field) {
+        String words = "a table: land,angle_deg,reading_mm";
+        return new Kind<>(
+                words,
+                (text, bare) -> ReadingsCsv.read(field, text, bare),
+                Kinds.ordered("type", "string", "description", words));
+    }
 
     @Override
     public String noun() {
@@ -77,7 +95,8 @@ public final class DialAsk implements Question {
                 new Given.TextFile("READINGS.csv", "", READINGS.path()),
                 new Given.Card("CARD", "card", TapCard.FORM),
                 new Given.Card("FIXTURE", "fixture", FixtureCard.FORM),
-                new Given.TextFile("READINGS.csv", "reference", REFERENCE.path()));
+                new Given.TextFile("READINGS.csv", "reference", REFERENCE.path()),
+                new Given.TextFile("ALONG.csv", "along", ALONG.path()));
     }
 
     @Override
@@ -119,7 +138,11 @@ public final class DialAsk implements Question {
         UnitSystem units = entries.get(ThreadAsk.UNITS).orElse(system);
         try {
             Worked<DialFindings> worked = Dialling.of(ask);
-            List<Caution> cautions = new ArrayList<>(worked.value().cautions());
+            List<Caution> cautions = new ArrayList<>();
+            if (worked.value().relief() != null) {
+                wanted(entries, tap, cautions);
+            }
+            cautions.addAll(worked.value().cautions());
             if (!entries.has(RESOLUTION) && !entries.has(FixtureFields.RESOLUTION)) {
                 cautions.add(0, assumed(system));
             }
@@ -162,17 +185,47 @@ public final class DialAsk implements Question {
                 .map(rows -> Readings.of(list(rows, Optional.empty(), Place.CREST), division, flutes)
                         .map(Optional::of))
                 .orElseGet(() -> Answer.of(Optional.empty()));
-        return readings.then(main -> reference.then(beside -> made(main, beside.orElse(null), tap, setup)));
+        return readings.then(main -> reference
+                .then(read -> beside(entries, read.orElse(null), tap, setup))
+                .then(beside -> made(main, beside, tap, setup)));
+    }
+
+    /** The working relief that the tap is held against: as asked for, by the material, or the usual one. */
+    private static Angle wanted(Entries entries, Tap tap, List<Caution> assumed) {
+        GrindWish wish = new GrindWish(
+                entries.get(GrindAsk.WORKING).orElse(null),
+                entries.get(TapFields.CUTS).orElse(null),
+                null,
+                null,
+                null);
+        return ChamferShape.of(tap, wish, assumed, Pen.NONE).relief().working();
     }
 
     private static Answer<landfall.dialling.DialAsk> made(
-            Readings main, @Nullable Readings reference, Tap tap, @Nullable GrindSetup setup) {
+            Readings main, Beside beside, Tap tap, @Nullable GrindSetup setup) {
+        CamProfile profile =
+                setup == null ? CamProfile.straight() : profile(setup.fixture().cam());
         try {
-            Beside beside = new Beside(reference, null, setup == null ? null : aim(setup));
-            CamProfile profile = setup == null
-                    ? CamProfile.straight()
-                    : profile(setup.fixture().cam());
             return Answer.of(new landfall.dialling.DialAsk(main, profile, TapFacts.of(tap), beside));
+        } catch (OutOfRange e) {
+            return Answer.refused(e.finding());
+        }
+    }
+
+    /** What was read or asked beside the lands; one place alone along the chamfer is refused. */
+    private static Answer<Beside> beside(
+            Entries entries, @Nullable Readings reference, Tap tap, @Nullable GrindSetup setup) {
+        try {
+            Length division = division(entries, tap.thread().family().system());
+            AlongChamfer along = entries.get(ALONG)
+                    .map(rows -> new AlongChamfer(
+                            rows.stream()
+                                    .map(row -> new AlongChamfer.Spot(row.along(), row.value()))
+                                    .toList(),
+                            division))
+                    .orElse(null);
+            Aim aim = setup == null ? null : aim(setup, entries.get(GrindAsk.FOUND));
+            return Answer.of(new Beside(reference, along, aim, wanted(entries, tap, new ArrayList<>())));
         } catch (OutOfRange e) {
             return Answer.refused(e.finding());
         }
@@ -184,15 +237,18 @@ public final class DialAsk implements Question {
     }
 
     /** The rises to set, per radian of the lobe, and the slide that carries them. */
-    private static Aim aim(GrindSetup setup) {
+    private static Aim aim(GrindSetup setup, Optional<Angle> foundRelief) {
         Setting setting = setup.motion().setting();
         double perRadian = 1 / setup.fixture().cam().lobe().riseAngle().rad();
         return new Aim(
                 setting.rises().axial().times(perRadian),
                 setting.rises().radial().times(perRadian),
                 setup.fixture().cam().lobe().riseAngle(),
-                setting.way() == Setting.Way.AXIAL ? Aim.Side.AXIAL : Aim.Side.RADIAL,
-                null);
+                // with both in use the radial slide stands at its limit
+                setting.way() == Setting.Way.RADIAL ? Aim.Side.RADIAL : Aim.Side.AXIAL,
+                foundRelief
+                        .map(relief -> setup.shape().midRadius().times(Math.tan(relief.rad())))
+                        .orElse(null));
     }
 
     private static Length division(Entries entries, UnitSystem system) {

@@ -7,40 +7,35 @@ import java.util.Locale;
 import landfall.cards.answer.Document;
 import landfall.cards.answer.Item;
 import landfall.cards.answer.Unit;
-import landfall.dialling.Correction;
+import landfall.cards.words.Words;
 import landfall.dialling.DialFindings;
 import landfall.dialling.DialFit;
-import landfall.dialling.Fitted;
-import landfall.dialling.FittedAngle;
 import landfall.dialling.LandFound;
 import landfall.dialling.LoadShare;
+import landfall.dialling.Outlier;
+import landfall.dialling.Phase;
 import landfall.dialling.ReliefFound;
 import landfall.dialling.RunOut;
+import landfall.dialling.Swivel;
 import landfall.fault.Caution;
 import landfall.quantity.UnitSystem;
 import landfall.working.Rule;
-import landfall.working.Source;
 import landfall.working.Step;
 import landfall.working.Worked;
 
-/**
- * Findings of a dialling-in laid out as one answer. A fitted figure has no line that a pocket calculator could follow:
- * its step says so, and where the fit is described.
- */
+/** Findings of a dialling-in laid out as one answer. */
 final class DialDocument {
-    private static final Source FIT = Source.of("derived", "docs/methods/dialling.md");
-
     private final DialFindings found;
-    private final List<Step> steps;
+    private final DialFigures figures;
 
-    private DialDocument(DialFindings found, List<Step> steps) {
+    private DialDocument(DialFindings found, DialFigures figures) {
         this.found = found;
-        this.steps = steps;
+        this.figures = figures;
     }
 
     static Document of(Worked<DialFindings> worked, List<Caution> cautions, String callOut, UnitSystem units) {
         List<Step> steps = new ArrayList<>(worked.steps());
-        DialDocument document = new DialDocument(worked.value(), steps);
+        DialDocument document = new DialDocument(worked.value(), new DialFigures(steps));
         List<Item> items = document.items();
         return new Document("dial", callOut + ", " + worked.value().place().code(), units, items, steps, cautions);
     }
@@ -48,37 +43,72 @@ final class DialDocument {
     private List<Item> items() {
         List<Item> items = new ArrayList<>();
         items.add(new Item.Text("place", found.place().code()));
-        items.add(slope("slope", "k", found.slope(), "slope of the reading over the land"));
+        items.add(figures.slope("slope", "k", found.slope(), "slope of the reading over the land"));
         RunOut runOut = found.runOut();
         if (runOut != null) {
-            items.add(fitted("eccentricity", "e", runOut.eccentricity(), "eccentricity"));
-            if (runOut.direction() != null) {
-                items.add(fitted("direction", "φ", runOut.direction(), "direction of the high side"));
-            }
+            items.add(figures.fitted("eccentricity", "e", runOut.eccentricity(), "eccentricity"));
+            items.add(figures.fitted("direction", "φ", runOut.towards(), "direction of the high side"));
         }
-        DialFit common = found.fits().commonZero();
-        if (common != null) {
-            items.add(commonZero(common));
+        if (found.fits().phase() != null) {
+            items.add(phase(found.fits().phase()));
         }
         items.add(lands());
+        if (found.fits().commonZero() != null) {
+            items.add(beside("commonZero", "0", found.fits().commonZero(), "all lands of one height"));
+        }
+        if (found.fits().without() != null) {
+            items.add(new Item.Rows("outliers", outliers()));
+            items.add(beside("withoutOutliers", "o", found.fits().without(), "without the suspected readings"));
+        }
         if (found.relief() != null) {
             items.add(relief(found.relief()));
+            items.add(asItWas(found.relief()));
         }
-        items.add(corrections());
+        if (found.swivel() != null) {
+            items.add(swivel(found.swivel()));
+        }
+        items.addAll(new DialMend(found, figures).items());
         return items;
     }
 
-    private Item commonZero(DialFit common) {
+    private Item phase(Phase phase) {
+        return Item.Group.of(
+                "phase",
+                figures.fitted("begins", "t_0", phase.start(), "land angle where the rise begins"),
+                figures.slope("slope", "k_b", phase.slope(), "slope from there on"));
+    }
+
+    /** Another fit of the same readings, beside the main one. */
+    private Item beside(String key, String index, DialFit fit, String how) {
         List<Item> items = new ArrayList<>();
-        items.add(slope("slope", "k_0", common.slope(), "slope, all lands of one height"));
-        RunOut runOut = common.runOut();
+        items.add(figures.slope("slope", "k_" + index, fit.slope(), "slope, " + how));
+        RunOut runOut = fit.runOut();
         if (runOut != null) {
-            items.add(fitted("eccentricity", "e_0", runOut.eccentricity(), "eccentricity, all lands of one height"));
-            if (runOut.direction() != null) {
-                items.add(fitted("direction", "φ_0", runOut.direction(), "its direction"));
-            }
+            items.add(figures.fitted("eccentricity", "e_" + index, runOut.eccentricity(), "eccentricity, " + how));
+            items.add(figures.fitted("direction", "φ_" + index, runOut.towards(), "its direction, " + how));
         }
-        return new Item.Group("commonZero", items);
+        return new Item.Group(key, items);
+    }
+
+    private List<Item.Group> outliers() {
+        List<Item.Group> rows = new ArrayList<>();
+        for (Outlier outlier : found.fits().outliers()) {
+            int number = rows.size() + 1;
+            double deg = outlier.reading().angle().deg();
+            double mm = outlier.reading().value().mm();
+            rows.add(Item.Group.of(
+                    "outlier",
+                    new Item.Count("land", outlier.reading().land()),
+                    figures.given("angle", "θ_o" + number, deg, Unit.ANGLE, "land angle of the suspected reading"),
+                    figures.given("reading", "y_o" + number, mm, Unit.LENGTH, "the suspected reading"),
+                    pure("distance", "d_o" + number, outlier.studentised(), "its distance from the rest, studentised"),
+                    pure("limit", "d_max" + number, outlier.limit(), "one sound set in twenty has one beyond this")));
+        }
+        return rows;
+    }
+
+    private Item pure(String key, String symbol, double value, String means) {
+        return figures.figure(key, symbol, value, Unit.PURE, means);
     }
 
     private Item lands() {
@@ -86,10 +116,10 @@ final class DialDocument {
         for (LandFound land : found.lands().lands()) {
             List<Item> items = new ArrayList<>(List.of(new Item.Count("land", land.land())));
             if (land.height() != null) {
-                items.add(fitted("height", "z_" + land.land(), land.height(), "height of land " + land.land()));
+                items.add(figures.fitted("height", "z_" + land.land(), land.height(), "height of land " + land.land()));
             }
             if (land.edge() != null) {
-                items.add(fitted("edge", "y_" + land.land(), land.edge(), "edge of land " + land.land()));
+                items.add(figures.fitted("edge", "y_" + land.land(), land.edge(), "edge of land " + land.land()));
             }
             if (land.share() != null) {
                 items.add(share(land.land(), land.share()));
@@ -100,12 +130,10 @@ final class DialDocument {
     }
 
     private Item share(int land, LoadShare share) {
-        Rule percent = rule(share.percent(), Unit.SHARE, "q_" + land, "share of tooth " + land);
-        Rule expanded = rule(
-                share.uncertainty(),
-                Unit.SHARE,
-                "U_q_" + land,
-                "share of tooth " + land + ": expanded uncertainty, 95 %");
+        String means = "share of tooth " + land;
+        Rule percent = figures.rule(share.percent(), Unit.SHARE, "q_" + land, means);
+        Rule expanded =
+                figures.rule(share.uncertainty(), Unit.SHARE, "U_q_" + land, means + ": expanded uncertainty, 95 %");
         return new Item.FittedFigure(
                 "share",
                 new Item.Point(share.percent(), percent),
@@ -117,74 +145,31 @@ final class DialDocument {
     private Item relief(ReliefFound relief) {
         return Item.Group.of(
                 "relief",
-                fitted("working", "α_w", relief.working(), "working relief found"),
-                angle("static", relief.ground().deg(), "α_n", "static relief found"),
-                angle("wanted", relief.wanted().deg(), "α_wanted", "working relief that it is judged by"),
-                new Item.Text(
-                        "verdict",
-                        relief.verdict().name().toLowerCase(Locale.ROOT).replace('_', ' ')));
+                figures.fitted("working", "α_w", relief.working(), "working relief found"),
+                figures.angle("static", "α_n", relief.ground(), "static relief found"),
+                figures.angle("wanted", "α_wanted", relief.wanted(), "working relief that it is judged by"),
+                new Item.Text("verdict", code(relief)));
     }
 
-    private Item corrections() {
-        List<Item.Group> rows = new ArrayList<>();
-        int number = 0;
-        for (Correction correction : found.corrections()) {
-            number++;
-            List<Item> items = new ArrayList<>(List.of(new Item.Text("do", correction.act())));
-            if (correction.length() != null) {
-                double by = correction.length().mm();
-                items.add(new Item.Figure("by", by, Unit.LENGTH, rule(by, Unit.LENGTH, "by_" + number, "by how much")));
-            } else if (correction.angle() != null) {
-                items.add(angle("by", correction.angle().deg(), "by_" + number, "by how much"));
-            }
-            rows.add(new Item.Group("correction", items));
-        }
-        return new Item.Rows("corrections", rows);
+    /** "Set it like it was": what would grind the same again, and whether to. */
+    private Item asItWas(ReliefFound relief) {
+        ReliefFound.AsItWas was = relief.asItWas();
+        return Item.Group.of(
+                "asItWas",
+                new Item.Text("verdict", Words.of("dial.verdict." + code(relief).replace(' ', '-'))),
+                figures.length("axialOnly", "a_was", was.axialOnly(), "axial rise alone"),
+                figures.length("radialOnly", "b_was", was.radialOnly(), "radial rise alone"),
+                figures.length("squareOnly", "c_was", was.squareOnly(), "rise square to the chamfer"));
     }
 
-    private Item.Figure angle(String key, double deg, String symbol, String means) {
-        return new Item.Figure(key, deg, Unit.ANGLE, rule(deg, Unit.ANGLE, symbol, means));
+    private static String code(ReliefFound relief) {
+        return relief.verdict().name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
-    private Item fitted(String key, String symbol, Fitted fitted, String means) {
-        double[] three = {
-            fitted.value().mm(), fitted.standard().mm(), fitted.uncertainty().mm()
-        };
-        return fitted(key, symbol, three, Unit.LENGTH, means);
-    }
-
-    private Item slope(String key, String symbol, Fitted fitted, String means) {
-        double[] three = {
-            fitted.value().mm(), fitted.standard().mm(), fitted.uncertainty().mm()
-        };
-        return fitted(key, symbol, three, Unit.LENGTH_PER_RADIAN, means);
-    }
-
-    private Item fitted(String key, String symbol, FittedAngle fitted, String means) {
-        double[] three = {
-            fitted.value().deg(), fitted.standard().deg(), fitted.uncertainty().deg()
-        };
-        return fitted(key, symbol, three, Unit.ANGLE, means);
-    }
-
-    private Item fitted(String key, String symbol, double[] three, Unit unit, String means) {
-        return new Item.FittedFigure(
-                key,
-                new Item.Point(three[0], rule(three[0], unit, symbol, means)),
-                new Item.Point(three[1], rule(three[1], unit, "u_" + symbol, means + ": standard uncertainty")),
-                new Item.Point(three[2], rule(three[2], unit, "U_" + symbol, means + ": expanded uncertainty, 95 %")),
-                unit);
-    }
-
-    /** The rule of a step with this symbol and value; a fitted step is added where the engine wrote none. */
-    private Rule rule(double held, Unit unit, String symbol, String means) {
-        for (Step step : steps) {
-            if (step.symbol().equals(symbol) && Behind.agrees(step, held, unit)) {
-                return step.rule();
-            }
-        }
-        Rule rule = Rule.fitted(symbol, unit.sign(UnitSystem.METRIC), FIT, means);
-        steps.add(new Step(rule, held));
-        return rule;
+    private Item swivel(Swivel swivel) {
+        return Item.Group.of(
+                "swivel",
+                figures.fitted("low", "Δκ", swivel.low(), "swivel set too low by"),
+                figures.length("over", "l_κ", swivel.length(), "length of chamfer that was dialled"));
     }
 }

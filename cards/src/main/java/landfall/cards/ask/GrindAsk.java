@@ -31,10 +31,10 @@ import landfall.working.Worked;
 /** {@code grind}: how to set the fixture to sharpen a tap on its chamfer. */
 public final class GrindAsk implements Question {
     private static final Kind<Length> CHIP_DEPTH = Quantities.length(0, 20);
-    private static final Field<Angle> WORKING = Field.optional("working-relief", Quantities.angle(0, 45), "6 deg");
+    static final Field<Angle> WORKING = Field.optional("working-relief", Quantities.angle(0, 45), "6 deg");
     static final Field<Wear> WEAR = Field.optional("wear", WearKind.WEAR, "due");
     static final Field<Length> CHIP = Field.optional("chip", CHIP_DEPTH, "0.3 mm");
-    private static final Field<Angle> FOUND = Field.optional("found-relief", Quantities.angle(-10, 45), "5 deg");
+    static final Field<Angle> FOUND = Field.optional("found-relief", Quantities.angle(-10, 45), "5 deg");
 
     private static final Form FORM = TapCard.FORM
             .and(FixtureCard.FORM)

@@ -70,11 +70,12 @@ class DialAskTest {
                 .contains("\"corrections\":[{\"do\":\"");
     }
 
+    /** Nine degrees ask for more than the radial slide gives: it stands at its limit, and the axial one is turned. */
     @Test
     void aFixtureTellsWhichRiseToTurn() {
         Document document = answerWithFixture().orThrow();
         Walk.through(document);
-        assertThat(JsonAnswer.line(document, false)).contains("radial rise");
+        assertThat(JsonAnswer.line(document, false)).contains("increase the axial rise (cam screw)");
     }
 
     private static Answer<Document> answerWithFixture() {
@@ -101,6 +102,10 @@ class DialAskTest {
                 .orThrow();
         Walk.through(document);
         assertThat(document.cautions()).extracting(Caution::code).contains("heightsNotTold");
+        assertThat(JsonAnswer.line(document, false))
+                .contains("\"eccentricity\":{")
+                .contains("\"direction\":{")
+                .containsPattern("\"land\":3,\"edge\":\\{[^}]*},\"share\":\\{");
     }
 
     @Test
