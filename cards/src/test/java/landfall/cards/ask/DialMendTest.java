@@ -63,7 +63,8 @@ class DialMendTest {
                 .contains("{\"after\":\"3 radial\",\"land\":1,\"edge\":{\"value\":0,")
                 .contains("\"targets\":[{\"angle\":{\"value\":0,")
                 .contains("\"readings\":[{\"land\":1,\"angle\":")
-                .contains("\"target\":{\"value\":-0.35");
+                // every edge at the mean of the edges, -.0197, and the wanted slope: -.0197 - .3565 at 37 deg
+                .contains("\"target\":{\"value\":-0.376");
     }
 
     @Test
