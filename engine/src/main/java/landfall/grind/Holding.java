@@ -35,7 +35,7 @@ public record Holding(Way way, String centres) {
     }
 
     /** As the step of the procedure says it. */
-    String words(Tap tap) {
+    public String words(Tap tap) {
         Length shank = tap.body().shank();
         String by = shank == null ? "" : ", " + shank.words();
         return (way == Way.COLLET

@@ -15,7 +15,8 @@ import org.jspecify.annotations.Nullable;
  * How often the chamfer can be ground back.
  *
  * <p>Each time its large end moves by s_all towards the shank: thread length less s_all, pitch diameter of the first
- * full thread less back taper times s_all. The point may be cut back with it, so the core is no limit.
+ * full thread less back taper times s_all. With the end ground back too the point keeps its diameter and the core is no
+ * limit; with the end kept the point falls by 2 s_all tan κ each time and must stay over the core.
  */
 final class ChamferLife {
     static final Rule BY_LENGTH = Counts.rule("n_l", "(l_t - l_min)/s_all", "chamfer sharpenings by the thread length");
@@ -27,6 +28,11 @@ final class ChamferLife {
             "n_sp",
             "(l_sp - l_c - 2*P)/s_all",
             "chamfer sharpenings until the point reaches two threads past the chamfer");
+    static final Rule CORE = Rule.given("d_core", "mm", "diameter of the core");
+    static final Rule BY_CORE = Counts.rule(
+            "n_core",
+            "(d_p - d_core)/(2*s_all*tan(κ))",
+            "chamfer sharpenings until the point, its end kept, comes down to the core");
     static final Rule CAP = Rule.given("n_cap", "1", "most sharpenings that the shop has agreed on");
 
     private final Tap tap;
@@ -65,10 +71,40 @@ final class ChamferLife {
             pen.write(BACK_TAPER, taper);
             counts.add(LifeLimit.PITCH_DIAMETER, BY_PITCH, margins.pitch() / pitchEach(), pen);
         }
+        core(counts, cautions, pen);
         reach(counts, cautions, pen);
         counts.cap(wish.cap(), CAP, pen);
         Integer least = counts.least("n_chamfer", "sharpenings left by the chamfer", pen);
         return new LeftByWay.ByChamfer(stock.axial(), stock.allowance(), least, counts.limit());
+    }
+
+    /** How many the core allows, or null where the end is ground back or the core is not told. */
+    @Nullable
+    Double byCore() {
+        Length core = tap.flutes().form().core();
+        if (core == null || wish.end() == LifeWish.End.GROUND) {
+            return null;
+        }
+        double room = tap.chamfer().pointDiameter().mm() - core.mm();
+        return Math.max(0, room) / (2 * each() * Math.tan(tap.chamfer().angle().rad()));
+    }
+
+    private void core(Counts counts, List<Caution> cautions, Pen pen) {
+        if (wish.end() == LifeWish.End.GROUND) {
+            return;
+        }
+        Length core = tap.flutes().form().core();
+        Double by = byCore();
+        if (core == null || by == null) {
+            cautions.add(new Caution(
+                    "coreNotTold",
+                    "With the end kept the point comes down to the core; the core is not told, so it limits nothing"
+                            + " here.",
+                    "flutes.core"));
+            return;
+        }
+        pen.write(CORE, core.mm());
+        counts.add(LifeLimit.CORE, BY_CORE, by, pen);
     }
 
     /** How many the reach of a spiral point allows, or null where there is none. */

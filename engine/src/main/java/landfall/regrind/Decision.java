@@ -33,6 +33,11 @@ public record Decision(Choice chosen, List<Choice> all, List<Caution> cautions) 
 
     /** The way to go with a tap, or why it is not sharpened at all. */
     public static Answer<Worked<Decision>> of(Tap tap, Damage damage) {
+        return of(tap, damage, Circumstances.UNKNOWN);
+    }
+
+    /** The same where more is told. */
+    public static Answer<Worked<Decision>> of(Tap tap, Damage damage, Circumstances around) {
         if (tap.flutes().kind() == FluteKind.FORMING) {
             return Answer.refused(new Finding(
                     "flutes.kind",
@@ -41,20 +46,22 @@ public record Decision(Choice chosen, List<Choice> all, List<Caution> cautions) 
                     "replace a worn forming tap"));
         }
         try {
-            return Answer.of(Worked.of(pen -> compute(tap, damage, pen)));
+            return Answer.of(Worked.of(pen -> compute(tap, damage, around, pen)));
         } catch (OutOfRange e) {
             return Answer.refused(e.finding());
         }
     }
 
-    private static Decision compute(Tap tap, Damage damage, Pen pen) {
+    private static Decision compute(Tap tap, Damage damage, Circumstances around, Pen pen) {
         List<Caution> cautions = new ArrayList<>();
-        GrindWish wish = new GrindWish(null, null, damage.wear(), damage.chip(), null);
+        GrindWish wish = new GrindWish(null, around.cuts(), damage.wear(), damage.chip(), null);
         ChamferShape shape = ChamferShape.of(tap, wish, cautions, pen);
         Stock stock = Stock.of(tap, shape.relief(), wish, pen);
         Margins margins = Margins.of(tap, cautions, pen);
-        Ways ways = new Ways(tap, damage, stock, margins, pen);
-        List<Choice> all = List.of(ways.chamfer(), ways.face(shape.relief()), ways.cutOff(), scrap());
+        Ways ways = new Ways(new Ways.On(tap, damage, around), stock, margins, cautions, pen);
+        List<Choice> mends = List.of(ways.chamfer(), ways.face(shape.relief()), ways.cutOff());
+        List<Choice> all = new ArrayList<>(mends);
+        all.add(ways.scrap(mends.stream().noneMatch(Choice::isOpen)));
         Choice chosen = all.get(all.size() - 1);
         for (Choice choice : all) {
             if (choice.isOpen() && choice.way() != Way.SCRAP && costs(choice) < costs(chosen)) {
@@ -78,17 +85,10 @@ public record Decision(Choice chosen, List<Choice> all, List<Caution> cautions) 
                     "s_off"));
             TaperCautions.depthStop(tap, cut, cautions);
         }
+        if (chosen.way() == Way.CHAMFER && cut != null && stock.after().endFirst()) {
+            TaperCautions.depthStop(tap, cut, cautions);
+        }
         return new Decision(chosen, all, cautions);
-    }
-
-    private static Choice scrap() {
-        return new Choice(
-                Way.SCRAP,
-                null,
-                null,
-                null,
-                null,
-                "right only where no other way mends the tap and leaves what it must keep");
     }
 
     /** Scrap costs all; an unknown cost ranks in the order of the ways, behind what is known to be cheap. */

@@ -37,6 +37,9 @@ public record FaceGrind(Length offset, Angle turned, Angle index, StraightFeed s
             "t_f", "d/2*(sin(γ_0 + d_f) - sin(γ_0))", "mm", GEOMETRY, Trust.DERIVED, "straight feed for the same land");
     static final Rule RAKE_AFTER =
             new Rule("γ_s", "asin((x_f + t_f)/(d/2))", "deg", GEOMETRY, Trust.DERIVED, "rake after a straight feed");
+    static final Rule COUNT = Rule.given("N", "1", "flutes");
+    static final Rule INDEX =
+            new Rule("θ_N", "360/N", "deg", GEOMETRY, Trust.DERIVED, "index from one face to the next");
     static final Rule LEFT = new Rule("θ_f", "θ_L - d_f", "deg", GEOMETRY, Trust.DERIVED, "land left");
 
     /**
@@ -74,10 +77,11 @@ public record FaceGrind(Length offset, Angle turned, Angle index, StraightFeed s
         double x = pen.write(OFFSET, R * Math.sin(gamma));
         double t = pen.write(FEED, R * (Math.sin(gamma + take.rad()) - Math.sin(gamma)));
         double after = pen.write(RAKE_AFTER, Math.toDegrees(Math.asin((x + t) / R)));
+        double index = pen.write(INDEX, 360 / pen.write(COUNT, tap.flutes().count()));
         return new FaceGrind(
                 Length.ofMm(x),
                 Angle.ofDeg(d_f),
-                tap.flutes().division(),
+                Angle.ofDeg(index),
                 new StraightFeed(Length.ofMm(t), Angle.ofDeg(after)),
                 Angle.ofDeg(pen.write(LEFT, land - d_f)));
     }

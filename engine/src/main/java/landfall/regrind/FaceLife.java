@@ -4,6 +4,7 @@ package landfall.regrind;
 import java.util.List;
 import landfall.fault.Caution;
 import landfall.quantity.Angle;
+import landfall.tap.FaceRake;
 import landfall.tap.FluteKind;
 import landfall.tap.Tap;
 import landfall.tap.ThreadRelief;
@@ -20,7 +21,6 @@ import org.jspecify.annotations.Nullable;
  * margin is used up.
  */
 final class FaceLife {
-    static final Rule RAKE = Rule.given("γ_0", "deg", "rake of the face");
     static final Rule NO_RAKE =
             Rule.table("γ_0", "deg", Counts.GEOMETRY, Trust.PRACTICE, "rake of the face: not told, taken as none");
     static final Rule EACH = new Rule(
@@ -68,15 +68,29 @@ final class FaceLife {
             cautions.add(new Caution("noWear", "There is no wear land, so no face to take off.", "wear"));
             return null;
         }
-        Angle rake = tap.flutes().form().rake();
-        if (rake == null) {
-            cautions.add(new Caution("rakeNotTold", "The rake is not told and is taken as none.", "flutes.rake"));
-        }
-        double gamma = rake == null ? pen.write(NO_RAKE, 0) : pen.write(RAKE, rake.deg());
+        double gamma = rake(tap, cautions, pen);
         double tangents = Math.tan(working.rad()) * Math.tan(Math.toRadians(gamma));
         double each = pen.write(
                 EACH, Math.toDegrees(w / (1 - tangents) / (tap.thread().major().mm() / 2)));
         return new FaceLife(tap, each);
+    }
+
+    /** The rake in degrees, as told, by the arc of the flute, or none where neither is told. */
+    static double rake(Tap tap, List<Caution> cautions, Pen pen) {
+        Angle rake = FaceRake.of(tap, pen);
+        if (rake == null) {
+            cautions.add(new Caution("rakeNotTold", "The rake is not told and is taken as none.", "flutes.rake"));
+            return pen.write(NO_RAKE, 0);
+        }
+        if (FaceRake.isByArc(tap)) {
+            cautions.add(new Caution(
+                    "rakeByArc",
+                    "The rake is not told: the one arc of the flute leaves %.1f deg at the edge. Such a face is ground"
+                                    .formatted(rake.deg())
+                            + " with a wheel of the flute's form.",
+                    "flutes.radius"));
+        }
+        return rake.deg();
     }
 
     LeftByWay.ByFace count(Margins margins, @Nullable Integer cap, Pen pen) {

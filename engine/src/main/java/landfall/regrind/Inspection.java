@@ -6,6 +6,7 @@ import java.util.List;
 import landfall.fault.Caution;
 import landfall.fault.OutOfRange;
 import landfall.quantity.Length;
+import landfall.quantity.Measured;
 import landfall.tap.Tap;
 import landfall.working.Pen;
 import landfall.working.Worked;
@@ -34,18 +35,24 @@ public record Inspection(
 
     /** What to measure on this tap after it was ground back, and what the measured figures say. */
     public static Worked<Inspection> of(Tap tap, Length groundBack, Reground found) {
-        require("chamferLengths", found.chamferLengths(), tap.flutes().count());
-        require("falls", found.falls(), tap.flutes().count());
-        return Worked.of(pen -> compute(tap, groundBack, found, pen));
+        return of(tap, groundBack, found, null);
     }
 
-    private static Inspection compute(Tap tap, Length groundBack, Reground found, Pen pen) {
+    /** The same with the diameter of the point, if it was measured. */
+    public static Worked<Inspection> of(Tap tap, Length groundBack, Reground found, @Nullable Measured point) {
+        require("chamferLengths", found.chamferLengths(), tap.flutes().count());
+        require("falls", found.falls(), tap.flutes().count());
+        return Worked.of(pen -> compute(tap, groundBack, found, point, pen));
+    }
+
+    private static Inspection compute(Tap tap, Length groundBack, Reground found, @Nullable Measured point, Pen pen) {
         List<Caution> cautions = new ArrayList<>();
         List<Check> checks = new ArrayList<>();
         ChamferEquality equality = ChamferEquality.of(tap, found, pen);
         checks.addAll(equality.checks());
         checks.add(InspectionChecks.falls(found.falls()));
         checks.add(InspectionChecks.runOut(tap, found.totalRunOut(), pen));
+        checks.add(PointCheck.of(tap, groundBack, point, pen));
         checks.add(InspectionChecks.pitchDiameter(tap, groundBack, found.pitchDiameter(), pen));
         checks.addAll(InspectionChecks.byEye());
         equality.disagreement().ifPresent(cautions::add);

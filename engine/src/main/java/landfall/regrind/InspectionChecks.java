@@ -94,13 +94,7 @@ final class InspectionChecks {
         if (found == null) {
             return new Check("pitchDiameter", with, rule, "", null);
         }
-        double value = found.value().mm();
-        double uncertainty = found.uncertainty().mm();
-        Verdict under = Verdict.atMost(value, uncertainty, greatest);
-        Verdict over = Verdict.atMost(-value, uncertainty, -least);
-        Verdict both = under == Verdict.BAD || over == Verdict.BAD
-                ? Verdict.BAD
-                : under == Verdict.GOOD && over == Verdict.GOOD ? Verdict.GOOD : Verdict.UNSURE;
+        Verdict both = Verdict.within(found, least, greatest);
         return new Check("pitchDiameter", with, rule, found.value().words(), both);
     }
 

@@ -3,22 +3,13 @@ package landfall.regrind;
 
 import java.util.List;
 import landfall.fault.Caution;
-import org.jspecify.annotations.Nullable;
 
 /** What must be said with a count of sharpenings. */
 final class LifeCautions {
     private LifeCautions() {}
 
-    static void add(LeftByWay.ByChamfer chamfer, LeftByWay.@Nullable ByFace face, List<Caution> cautions) {
+    static void add(LeftByWay.ByChamfer chamfer, List<Caution> cautions) {
         Integer byChamfer = chamfer.count();
-        Integer byFace = face == null ? null : face.count();
-        if (byChamfer != null && byFace != null && byFace > 0) {
-            cautions.add(new Caution(
-                    "chamferAgainstFace",
-                    "The chamfer gives %.1f times as many sharpenings as the faces on this tap."
-                            .formatted((double) byChamfer / byFace),
-                    "count"));
-        }
         if (byChamfer != null && byChamfer == 0) {
             cautions.add(new Caution(
                     "noneLeft", "Not one more sharpening of the chamfer leaves what this tap must keep.", "count"));

@@ -9,6 +9,8 @@ public enum LifeLimit {
     PITCH_DIAMETER("pitchDiameter"),
     /** The land has become too narrow. */
     LAND_ANGLE("landAngle"),
+    /** The end is kept, and its point has come down to the core. */
+    CORE("core"),
     /** A spiral point no longer reaches two threads past the chamfer. */
     REACH("reach"),
     /** As many as the shop has agreed on. */

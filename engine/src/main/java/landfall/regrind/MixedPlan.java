@@ -5,6 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import landfall.quantity.Angle;
 import landfall.quantity.Length;
+import landfall.working.Pen;
+import landfall.working.Rule;
+import landfall.working.Trust;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,7 +20,17 @@ final class MixedPlan {
 
     private MixedPlan() {}
 
-    static @Nullable LifeLine of(ChamferLife chamfer, @Nullable FaceLife face, Margins margins, LifeWish wish) {
+    static final Rule CHAMFERS = Rule.table("n_pc", "1", Counts.GEOMETRY, Trust.DERIVED, "chamfers of the best plan");
+    static final Rule FACES = Rule.table("n_pf", "1", Counts.GEOMETRY, Trust.DERIVED, "faces of the best plan");
+    static final Rule THREAD_LOST =
+            new Rule("l_lost", "n_pc*s_all", "mm", Counts.GEOMETRY, Trust.DERIVED, "thread length lost by the plan");
+    static final Rule LAND_KEPT =
+            new Rule("θ_end", "θ_L", "deg", Counts.GEOMETRY, Trust.DERIVED, "land left after the plan");
+    static final Rule LAND_LEFT =
+            new Rule("θ_end", "θ_L - n_pf*d_f", "deg", Counts.GEOMETRY, Trust.DERIVED, "land left after the plan");
+
+    static @Nullable LifeLine of(
+            ChamferLife chamfer, @Nullable FaceLife face, Margins margins, LifeWish wish, Pen pen) {
         int faces = 0;
         int chamfers = chamfers(chamfer, face, margins, wish, 0);
         if (chamfers >= MOST) {
@@ -30,7 +43,13 @@ final class MixedPlan {
                 faces = trial;
             }
         }
-        return line(chamfer, face, margins, new int[] {chamfers, faces});
+        LifeLine line = line(chamfer, face, margins, new int[] {chamfers, faces});
+        LifeLine.Station last = line.stations().get(chamfers + faces);
+        pen.write(CHAMFERS, chamfers);
+        pen.write(FACES, faces);
+        pen.write(THREAD_LOST, last.threadLost().mm());
+        pen.write(face == null ? LAND_KEPT : LAND_LEFT, last.land().deg());
+        return line;
     }
 
     private static boolean fits(FaceLife face, Margins margins, LifeWish wish, int faces) {
@@ -50,6 +69,10 @@ final class MixedPlan {
         if (margins.pitch() != null && chamfer.pitchEach() > 0) {
             double lost = face == null ? 0 : face.pitchLost(faces * face.eachDeg);
             most = Math.min(most, Math.max(0, margins.pitch() - lost) / chamfer.pitchEach());
+        }
+        Double core = chamfer.byCore();
+        if (core != null) {
+            most = Math.min(most, core);
         }
         Double reach = chamfer.byReach();
         if (reach != null) {

@@ -50,7 +50,7 @@ public record SharpeningsLeft(
 
     private static SharpeningsLeft compute(Tap tap, LifeWish wish, Pen pen) {
         List<Caution> cautions = new ArrayList<>();
-        GrindWish usual = new GrindWish(null, null, wish.wear(), null, null);
+        GrindWish usual = new GrindWish(null, wish.cuts(), wish.wear(), null, null);
         ChamferShape shape = ChamferShape.of(tap, usual, cautions, pen);
         Stock stock = Stock.of(tap, shape.relief(), usual, pen);
         Margins margins = Margins.of(tap, cautions, pen);
@@ -58,8 +58,8 @@ public record SharpeningsLeft(
         LeftByWay.ByChamfer byChamfer = chamfer.count(cautions, pen);
         FaceLife faces = FaceLife.of(tap, wish, shape.relief().working(), cautions, pen);
         LeftByWay.ByFace byFace = faces == null ? null : faces.count(margins, wish.cap(), pen);
-        LifeLine line = MixedPlan.of(chamfer, faces, margins, wish);
-        LifeCautions.add(byChamfer, byFace, cautions);
+        LifeLine line = MixedPlan.of(chamfer, faces, margins, wish, pen);
+        LifeCautions.add(byChamfer, cautions);
         TaperCautions.wear(tap, cautions);
         return new SharpeningsLeft(tap, byChamfer, byFace, line, cautions);
     }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.regrind;
 
+import java.util.List;
+import landfall.fault.Caution;
 import landfall.grind.Relief;
 import landfall.grind.Stock;
 import landfall.quantity.Angle;
@@ -10,7 +12,6 @@ import landfall.tap.Tap;
 import landfall.working.Pen;
 import landfall.working.Rule;
 import landfall.working.Trust;
-import org.jspecify.annotations.Nullable;
 
 /** Each way by itself: whether it mends this damage, and what it takes. */
 final class Ways {
@@ -39,17 +40,33 @@ final class Ways {
             Trust.DERIVED,
             "angle of land to take off the face");
 
+    static final Rule REACH = Rule.given("l_sp", "mm", "length of the spiral point from the tap's end");
+    static final Rule REACH_LEFT = new Rule(
+            "l_past",
+            "l_sp - l_c - s_all",
+            "mm",
+            Counts.GEOMETRY,
+            Trust.DERIVED,
+            "reach of the spiral point past the new chamfer");
+
+    /** What is decided on. */
+    record On(Tap tap, Damage damage, Circumstances around) {}
+
     private final Tap tap;
     private final Damage damage;
+    private final Circumstances around;
     private final Stock stock;
     private final Margins margins;
+    private final List<Caution> cautions;
     private final Pen pen;
 
-    Ways(Tap tap, Damage damage, Stock stock, Margins margins, Pen pen) {
-        this.tap = tap;
-        this.damage = damage;
+    Ways(On on, Stock stock, Margins margins, List<Caution> cautions, Pen pen) {
+        this.tap = on.tap();
+        this.damage = on.damage();
+        this.around = on.around();
         this.stock = stock;
         this.margins = margins;
+        this.cautions = cautions;
         this.pen = pen;
     }
 
@@ -64,7 +81,34 @@ final class Ways {
             return Choice.barred(
                     Way.CHAMFER, "the flanks of the full threads are worn, and the chamfer does not mend them");
         }
+        if (!pointReaches()) {
+            return Choice.barred(
+                    Way.CHAMFER,
+                    "the spiral point would no longer reach two threads past the chamfer: grind the point first");
+        }
         return byLength(Way.CHAMFER, stock.after().wholeAxial().mm(), "takes off wear land and chips of the chamfer");
+    }
+
+    /** A spiral point must reach two threads past the chamfer when it has been ground back. */
+    private boolean pointReaches() {
+        Length reach = around.reach();
+        if (reach == null || tap.flutes().kind() != FluteKind.SPIRAL_POINT) {
+            return true;
+        }
+        double past = pen.write(REACH, reach.mm())
+                - stock.after().chamferLength().mm()
+                - stock.after().wholeAxial().mm();
+        return pen.write(REACH_LEFT, past) >= 2 * tap.thread().pitch().mm();
+    }
+
+    /** The last resort: right only where nothing else is open. */
+    Choice scrap(boolean right) {
+        Choice.Cost whole = new Choice.Cost(null, around.worth());
+        return right
+                ? new Choice(
+                        Way.SCRAP, null, null, whole, null, "no other way mends the tap and leaves what it must keep")
+                : new Choice(
+                        Way.SCRAP, null, null, whole, "another way mends the tap and leaves what it must keep", "");
     }
 
     Choice cutOff() {
@@ -101,8 +145,7 @@ final class Ways {
         if (wide == 0) {
             return Choice.barred(Way.FACE, "nothing is worn");
         }
-        Angle rake = tap.flutes().form().rake();
-        double gamma = rake == null ? pen.write(FaceLife.NO_RAKE, 0) : pen.write(FaceLife.RAKE, rake.deg());
+        double gamma = FaceLife.rake(tap, cautions, pen);
         double tangents = Math.tan(relief.working().rad()) * Math.tan(Math.toRadians(gamma));
         double angle =
                 Math.toDegrees(wide / (1 - tangents) / (tap.thread().major().mm() / 2));
@@ -117,7 +160,7 @@ final class Ways {
                 Way.FACE,
                 null,
                 Angle.ofDeg(angle),
-                share(angle, margins.landDeg()),
+                cost(Way.FACE, angle, margins.landDeg()),
                 barred,
                 "takes off wear of the chamfer and of the full threads alike");
     }
@@ -125,10 +168,11 @@ final class Ways {
     private Choice byLength(Way way, double lost, String why) {
         Double have = margins.thread();
         String barred = have != null && lost > have ? "leaves less thread than the tap must keep" : null;
-        return new Choice(way, Length.ofMm(lost), null, have == null ? null : share(lost, have), barred, why);
+        return new Choice(
+                way, Length.ofMm(lost), null, have == null ? Choice.Cost.UNKNOWN : cost(way, lost, have), barred, why);
     }
 
-    private static @Nullable Double share(double lost, double have) {
-        return have > 0 ? lost / have : null;
+    private Choice.Cost cost(Way way, double lost, double have) {
+        return have > 0 ? MetalCost.of(way, lost / have, around.worth(), pen) : Choice.Cost.UNKNOWN;
     }
 }

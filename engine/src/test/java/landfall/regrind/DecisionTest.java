@@ -73,6 +73,45 @@ class DecisionTest {
     }
 
     @Test
+    void scrapIsRightOnlyWhereNothingElseIsOpen() {
+        Choice scrap = decide(Drawer.m10(), Damage.worn(WEAR)).all().get(3);
+        assertThat(scrap.isOpen()).isFalse();
+        assertThat(scrap.barred()).isEqualTo("another way mends the tap and leaves what it must keep");
+    }
+
+    @Test
+    void aSpiralPointThatWouldNoLongerReachIsNotGroundBack() {
+        Tap point = Drawer.m10(FluteKind.SPIRAL_POINT, ThreadRelief.NONE);
+        // chamfer 5.051 + .1845 taken + two threads 3 = 8.236
+        assertThat(decided(point, new Circumstances(null, Length.ofMm(8.2), null))
+                        .all()
+                        .get(0)
+                        .barred())
+                .isEqualTo(
+                        "the spiral point would no longer reach two threads past the chamfer: grind the point first");
+        assertThat(decided(point, new Circumstances(null, Length.ofMm(8.3), null))
+                        .chosen()
+                        .way())
+                .isEqualTo(Way.CHAMFER);
+    }
+
+    /** .1845 of 12 mm of thread, of a tap worth 24: .369. Scrap costs the whole. */
+    @Test
+    void theMetalIsWorthItsShareOfTheTap() {
+        Decision decision = decided(Drawer.m10(), new Circumstances(null, null, 24.0));
+        assertThat(requireNonNull(decision.chosen().cost().money())).isEqualTo(24 * 0.1845 / 12, within(1e-4));
+        assertThat(decision.all().get(3).cost().money()).isEqualTo(24.0);
+        WorkingCheck.everyFormulaGivesItsFigure(
+                Decision.of(Drawer.m10(), Damage.worn(WEAR), new Circumstances(null, null, 24.0))
+                        .orThrow()
+                        .steps());
+    }
+
+    private static Decision decided(Tap tap, Circumstances around) {
+        return Decision.of(tap, Damage.worn(WEAR), around).orThrow().value();
+    }
+
+    @Test
     void aDeepChipIsGroundOutWithTheEndFirst() {
         Decision decision = decide(Drawer.m10(), damage(0.5, null, null, null));
         assertThat(decision.chosen().way()).isEqualTo(Way.CHAMFER);

@@ -110,6 +110,19 @@ final class Drawer {
                 tap.make());
     }
 
+    /** The same with its core told. */
+    static Tap cored(Tap tap, double coreMm) {
+        Cutting cutting = tap.cutting();
+        FluteForm form = new FluteForm(Length.ofMm(coreMm), null, Angle.ZERO);
+        Flutes flutes = new Flutes(4, FluteKind.STRAIGHT, form, Angle.ZERO);
+        return new Tap(
+                tap.callOut(),
+                new Cutting(flutes, cutting.land(), cutting.chamfer(), cutting.relief()),
+                tap.body(),
+                tap.pitch(),
+                tap.make());
+    }
+
     static Tap with(Tap tap, Body body, PitchZone pitch) {
         return new Tap(tap.callOut(), tap.cutting(), body, pitch, tap.make());
     }

@@ -81,7 +81,7 @@ class InspectionTest {
     @Test
     void withoutReadingsItIsAPlanWithoutVerdicts() {
         Inspection plan = inspect(new Reground(List.of(), FINE, List.of(), null, null));
-        assertThat(plan.checks()).hasSize(9).allSatisfy(check -> {
+        assertThat(plan.checks()).hasSize(10).allSatisfy(check -> {
             assertThat(check.verdict()).isNull();
             assertThat(check.rule()).isNotBlank();
             assertThat(check.with()).isNotBlank();
@@ -108,6 +108,26 @@ class InspectionTest {
                 new Measured(Length.ofMm(9.09), Length.ofMm(0.003)));
         WorkingCheck.everyFormulaGivesItsFigure(
                 Inspection.of(Drawer.m10(), GROUND, all).steps());
+    }
+
+    /** d_p 8.4, .19 ground back at 9 deg: 8.4 - .0602 - .0950 = 8.2448 to 8.4 + .0950 = 8.4950. */
+    @Test
+    void thePointLiesBetweenTheEndLeftAloneAndGroundBack() {
+        Reground nothing = new Reground(List.of(), FINE, List.of(), null, null);
+        Length back = Length.ofMm(0.19);
+        for (var tried : java.util.Map.of(8.40, Verdict.GOOD, 8.35, Verdict.GOOD, 8.20, Verdict.BAD, 8.55, Verdict.BAD)
+                .entrySet()) {
+            Measured point = new Measured(Length.ofMm(tried.getKey()), Length.ofMm(0.005));
+            Check check = Inspection.of(Drawer.m10(), back, nothing, point).value().checks().stream()
+                    .filter(one -> one.code().equals("pointDiameter"))
+                    .findFirst()
+                    .orElseThrow();
+            assertThat(check.verdict()).isEqualTo(tried.getValue());
+            assertThat(check.rule()).startsWith("from 8.245 mm (0.3246 in) (end left alone) to 8.495 mm");
+        }
+        Measured point = new Measured(Length.ofMm(8.4), Length.ZERO);
+        WorkingCheck.everyFormulaGivesItsFigure(
+                Inspection.of(Drawer.m10(), back, nothing, point).steps());
     }
 
     private static Inspection inspect(Reground reground) {

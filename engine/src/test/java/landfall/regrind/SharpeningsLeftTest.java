@@ -137,6 +137,23 @@ class SharpeningsLeftTest {
         return best;
     }
 
+    /** (8.4 - 4.5)/(2 x .1845 x tan 9) = 66.7 with the end kept; the thread allows 65, so the core must be thicker. */
+    @Test
+    void theCoreEndsItWhereTheEndIsKept() {
+        LifeWish kept = new LifeWish(Wear.of(Length.ofMm(0.2)), null, null, null, LifeWish.End.KEPT);
+        Tap thick = Drawer.cored(Drawer.m10(), 6.0);
+        SharpeningsLeft left = left(thick, kept);
+        double each = left.chamfer().each().mm();
+        int byCore = (int) Math.floor((8.4 - 6.0) / (2 * each * Math.tan(Math.toRadians(9))));
+        assertThat(left.chamfer().count()).isEqualTo(byCore).isLessThan(65);
+        assertThat(left.chamfer().limit()).isEqualTo(LifeLimit.CORE);
+        assertThat(requireNonNull(left.line()).chamfers()).isEqualTo(byCore);
+        assertThat(left(thick, WORN).chamfer().limit()).isNotEqualTo(LifeLimit.CORE);
+        assertThat(left(Drawer.half13(), kept).cautions())
+                .extracting(Caution::code)
+                .contains("coreNotTold");
+    }
+
     @Test
     void aCapCountsForTheWholePlan() {
         SharpeningsLeft left = left(Drawer.m10(), new LifeWish(Wear.of(Length.ofMm(0.2)), null, 5));
@@ -194,7 +211,10 @@ class SharpeningsLeftTest {
 
     @Test
     void everyPrintedFormulaGivesItsFigure() {
-        LifeWish all = new LifeWish(Wear.DUE, Length.ofMm(12), 7);
+        LifeWish all = new LifeWish(Wear.DUE, Length.ofMm(12), 7, null, LifeWish.End.KEPT);
+        WorkingCheck.everyFormulaGivesItsFigure(SharpeningsLeft.of(Drawer.cored(Drawer.m10(), 6.0), all)
+                .orThrow()
+                .steps());
         for (Tap tap : List.of(
                 Drawer.m10(),
                 Drawer.m10(FluteKind.STRAIGHT, ECCENTRIC),

@@ -111,7 +111,7 @@ public record TableView(String path, String label, List<Column> columns, List<Li
 
     private static String words(Item item) {
         if (item instanceof Item.Text text) {
-            return text.text();
+            return text.shown();
         }
         if (item instanceof Item.Count count) {
             return String.valueOf(count.count());

@@ -50,7 +50,17 @@ public sealed interface Item {
     record FittedFigure(String key, Point value, @Nullable Point standard, Point uncertainty, Unit unit)
             implements Item {}
 
-    record Text(String key, String text) implements Item {}
+    /**
+     * A word or a sentence.
+     *
+     * @param text as programs read it
+     * @param shown as people do, where a code would tell them little
+     */
+    record Text(String key, String text, String shown) implements Item {
+        public Text(String key, String text) {
+            this(key, text, text);
+        }
+    }
 
     record Flag(String key, boolean yes) implements Item {}
 

@@ -121,7 +121,7 @@ final class TextTable {
         } else if (item instanceof Item.Range range) {
             return range(range);
         } else if (item instanceof Item.Text text) {
-            return text.text();
+            return text.shown();
         } else if (item instanceof Item.Flag flag) {
             return Words.of(flag.yes() ? "text.yes" : "text.no");
         } else if (item instanceof Item.Count count) {

@@ -25,7 +25,9 @@ public enum Unit {
     /** Rim speeds: the foot is 0.3048 m. */
     WHEEL_SPEED("m/s", "ft/min", 0.3048 / 60, 1, 0),
     TURNING("rev/min", 0),
-    TIME("s", 1);
+    TIME("s", 1),
+    /** The shop's own, whatever it is. */
+    MONEY("money", 2);
 
     private final String metric;
     private final String inch;

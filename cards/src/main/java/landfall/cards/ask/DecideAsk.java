@@ -3,21 +3,26 @@ package landfall.cards.ask;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import landfall.cards.answer.Document;
 import landfall.cards.answer.Item;
 import landfall.cards.answer.Unit;
 import landfall.cards.card.TapCard;
+import landfall.cards.card.TapFields;
 import landfall.cards.form.Entries;
 import landfall.cards.form.Field;
 import landfall.cards.form.Form;
 import landfall.cards.form.Quantities;
 import landfall.fault.Answer;
+import landfall.fault.Caution;
 import landfall.fault.OutOfRange;
+import landfall.grind.Holding;
 import landfall.quantity.Angle;
 import landfall.quantity.Length;
 import landfall.regrind.Choice;
+import landfall.regrind.Circumstances;
 import landfall.regrind.Damage;
 import landfall.regrind.Decision;
 import landfall.regrind.FaceGrind;
@@ -35,8 +40,19 @@ public final class DecideAsk implements Question {
     private static final Field<Length> NOSE = Field.optional("nose", Quantities.length(0, 500), "2 mm");
     private static final Field<Double> THREADS =
             Field.optional("new-chamfer-threads", Quantities.threads(1, 20), "1.5");
+    private static final Field<Price> PRICE = Field.optional("price", Price.KIND, "24.50 EUR");
     private static final Form FORM = TapCard.FORM
-            .and(Form.of("decide", GrindAsk.WEAR, GrindAsk.CHIP, FLANK, TORN, NOSE, THREADS, ThreadAsk.UNITS))
+            .and(Form.of(
+                    "decide",
+                    GrindAsk.WEAR,
+                    GrindAsk.CHIP,
+                    FLANK,
+                    TORN,
+                    NOSE,
+                    LifeAsk.REACH,
+                    PRICE,
+                    THREADS,
+                    ThreadAsk.UNITS))
             .called("decide");
 
     @Override
@@ -68,7 +84,11 @@ public final class DecideAsk implements Question {
                     entries.get(FLANK).orElse(null),
                     entries.get(TORN).orElse(null),
                     entries.get(NOSE).orElse(null));
-            Answer<Worked<Decision>> decision = Decision.of(tap, damage);
+            Circumstances around = new Circumstances(
+                    entries.get(TapFields.CUTS).orElse(null),
+                    entries.get(LifeAsk.REACH).orElse(null),
+                    entries.get(PRICE).map(Price::amount).orElse(null));
+            Answer<Worked<Decision>> decision = Decision.of(tap, damage, around);
             return decision.map(worked -> document(tap, worked, entries));
         } catch (OutOfRange e) {
             return Answer.refused(e.finding());
@@ -87,6 +107,14 @@ public final class DecideAsk implements Question {
         items.add(new Item.Text("callout", tap.callOut().normal()));
         items.add(new Item.Text("way", decision.chosen().way().code()));
         items.add(new Item.Text("why", decision.chosen().why()));
+        entries.get(PRICE)
+                .filter(price -> !price.currency().isEmpty())
+                .ifPresent(price -> items.add(new Item.Text("currency", price.currency())));
+        Holding holding = Holding.of(tap);
+        items.add(Item.Group.of(
+                "hold",
+                new Item.Text("way", holding.way().name().toLowerCase(Locale.ROOT)),
+                new Item.Text("why", holding.words(tap))));
         items.add(new Item.Rows(
                 "ways",
                 decision.all().stream().map(choice -> row(choice, behind)).toList()));
@@ -96,13 +124,18 @@ public final class DecideAsk implements Question {
                 behind.figure("angle", chamfer.angle(), "κ_b"),
                 behind.figure("cut", chamfer.cut(), "s_b"),
                 behind.figure("chipRatio", chamfer.chipRatio(), Unit.PURE, "h_b"))));
+        List<Caution> cautions = new ArrayList<>();
+        if (!entries.has(GrindAsk.WEAR)) {
+            cautions.add(LifeAsk.WEAR_ASSUMED);
+        }
+        cautions.addAll(decision.cautions());
         return new Document(
                 "decide",
                 tap.callOut().normal(),
                 entries.get(ThreadAsk.UNITS).orElse(tap.thread().family().system()),
                 items,
                 steps,
-                decision.cautions());
+                cautions);
     }
 
     /** How the face is ground, where that way is open and the rake is known. */
@@ -129,6 +162,14 @@ public final class DecideAsk implements Question {
         if (choice.land() != null) {
             row.add(behind.figure("land", choice.land(), "d_f"));
         }
+        String way = choice.way().code().replace("-", "");
+        if (choice.share() != null) {
+            row.add(behind.figure("share", 100 * choice.share(), Unit.SHARE, "q_" + way));
+        }
+        Double money = choice.cost().money();
+        if (money != null) {
+            row.add(behind.figure("cost", money, Unit.MONEY, "m_" + way, "p_tap"));
+        }
         String barred = choice.barred();
         row.add(new Item.Text("reason", barred == null ? choice.why() : barred));
         return new Item.Group("way", row);
@@ -139,6 +180,7 @@ public final class DecideAsk implements Question {
                 "face",
                 behind.figure("offset", grind.offset(), "x_f"),
                 behind.figure("turned", grind.turned(), "d_f"),
+                behind.figure("index", grind.index(), "θ_N"),
                 behind.figure("straightFeed", grind.straight().feed(), "t_f"),
                 behind.figure("rakeAfterStraight", grind.straight().rake(), "γ_s"),
                 behind.figure("landLeft", grind.landLeft(), "θ_f"));

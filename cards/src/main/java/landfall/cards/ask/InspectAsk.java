@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import landfall.cards.answer.Document;
 import landfall.cards.answer.Item;
+import landfall.cards.answer.Unit;
 import landfall.cards.card.TapCard;
 import landfall.cards.entry.LengthEntry;
 import landfall.cards.form.Entries;
@@ -25,6 +26,10 @@ import landfall.regrind.Check;
 import landfall.regrind.Inspection;
 import landfall.regrind.Reground;
 import landfall.tap.Tap;
+import landfall.working.Rule;
+import landfall.working.Source;
+import landfall.working.Step;
+import landfall.working.Trust;
 import landfall.working.Worked;
 import org.jspecify.annotations.Nullable;
 
@@ -35,6 +40,11 @@ public final class InspectAsk implements Question {
             "a length for each land, a semicolon between: 5.05; 5.02; 5.07 mm",
             InspectAsk::lengths,
             Kinds.ordered("type", "string"));
+    private static final Source BOUND = Source.of("derived", "docs/methods/regrind.md");
+    private static final Rule NO_OVERSIZE =
+            new Rule("o_0", "0", "mm", BOUND, Trust.ESTIMATE, "over its own size the tap cuts at least: held stiffly");
+    private static final Rule MOST_OVERSIZE = Rule.given(
+            "o_1", "mm", "over its own size the tap cuts at most: the total run-out, led by its chamfer and floating");
     private static final Field<Length> GROUND_BACK =
             Field.optional("ground-back", Quantities.length(0, 500), "0.19 mm");
     private static final Field<List<Length>> CHAMFERS = Field.optional("chamfer-lengths", LENGTHS, "5.05; 5.02; 5.07");
@@ -44,11 +54,20 @@ public final class InspectAsk implements Question {
     private static final Field<Length> PITCH_DIAMETER = Field.optional(
                     "pitch-diameter", Quantities.length(0, 500), "7.23 mm")
             .worded("inspect.pitch-diameter");
+    private static final Field<Length> POINT = Field.optional("point-diameter", Quantities.length(0, 500), "6.37 mm");
     private static final Field<Length> UNCERTAINTY =
             Field.optional("uncertainty", Quantities.length(0, 2), "0.005 mm").worded("inspect.uncertainty");
     private static final Form FORM = TapCard.FORM
             .and(Form.of(
-                    "inspect", GROUND_BACK, CHAMFERS, FALLS, RUN_OUT, PITCH_DIAMETER, UNCERTAINTY, ThreadAsk.UNITS))
+                    "inspect",
+                    GROUND_BACK,
+                    CHAMFERS,
+                    FALLS,
+                    RUN_OUT,
+                    PITCH_DIAMETER,
+                    POINT,
+                    UNCERTAINTY,
+                    ThreadAsk.UNITS))
             .called("inspect");
 
     private static Answer<List<Length>> lengths(String text, UnitSystem bare) {
@@ -88,7 +107,11 @@ public final class InspectAsk implements Question {
     private static Answer<Document> answer(Tap tap, Entries entries) {
         try {
             Length back = entries.get(GROUND_BACK).orElse(Length.ZERO);
-            Worked<Inspection> worked = Inspection.of(tap, back, reground(entries));
+            Length uncertainty = entries.get(UNCERTAINTY).orElse(Length.ZERO);
+            Measured point = entries.get(POINT)
+                    .map(value -> new Measured(value, uncertainty))
+                    .orElse(null);
+            Worked<Inspection> worked = Inspection.of(tap, back, reground(entries), point);
             return Answer.of(document(tap, worked, entries));
         } catch (OutOfRange e) {
             return Answer.refused(e.finding());
@@ -125,12 +148,27 @@ public final class InspectAsk implements Question {
                     new Item.Text("rule", check.rule()),
                     new Item.Text("with", check.with())));
         }
+        List<Item> items = new ArrayList<>();
+        items.add(new Item.Text("callout", tap.callOut().normal()));
+        items.add(new Item.Rows("checks", rows));
+        List<Step> steps = new ArrayList<>(worked.steps());
+        Double worst = worked.value().worstShare();
+        if (worst != null) {
+            items.add(new Behind(steps).figure("largestChip", worst, Unit.PURE, "m_h"));
+        }
+        Length oversize = worked.value().oversize();
+        if (oversize != null) {
+            steps.add(new Step(NO_OVERSIZE, 0));
+            steps.add(new Step(MOST_OVERSIZE, oversize.mm()));
+            items.add(new Item.Range(
+                    "oversize", new Item.Point(0, NO_OVERSIZE), Item.Point.of(oversize, MOST_OVERSIZE), Unit.LENGTH));
+        }
         return new Document(
                 "inspect",
                 tap.callOut().normal(),
                 entries.get(ThreadAsk.UNITS).orElse(tap.thread().family().system()),
-                List.of(new Item.Text("callout", tap.callOut().normal()), new Item.Rows("checks", rows)),
-                worked.steps(),
+                items,
+                steps,
                 worked.value().cautions());
     }
 }

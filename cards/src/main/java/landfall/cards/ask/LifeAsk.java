@@ -3,20 +3,25 @@ package landfall.cards.ask;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import landfall.cards.answer.Document;
 import landfall.cards.answer.Item;
 import landfall.cards.answer.Unit;
 import landfall.cards.card.TapCard;
+import landfall.cards.card.TapFields;
 import landfall.cards.form.Entries;
 import landfall.cards.form.Field;
 import landfall.cards.form.Form;
 import landfall.cards.form.Kinds;
 import landfall.cards.form.Quantities;
+import landfall.cards.words.Words;
 import landfall.fault.Answer;
+import landfall.fault.Caution;
 import landfall.quantity.Length;
 import landfall.quantity.UnitSystem;
 import landfall.regrind.LifeLimit;
+import landfall.regrind.LifeLine;
 import landfall.regrind.LifeWish;
 import landfall.regrind.SharpeningsLeft;
 import landfall.tap.Wear;
@@ -27,12 +32,16 @@ import org.jspecify.annotations.Nullable;
 
 /** {@code life}: how many sharpenings are left in a tap, and what ends them. */
 public final class LifeAsk implements Question {
-    private static final Field<Length> REACH = Field.optional("reach", Quantities.length(0.1, 500), "12 mm");
+    static final Field<Length> REACH = Field.optional("reach", Quantities.length(0.1, 500), "12 mm");
     private static final Field<Integer> CAP = Field.optional("cap", Kinds.count(0, 1000), "8");
+    private static final Field<LifeWish.End> END = Field.optional(
+            "end", Kinds.choice(Kinds.ordered("ground", LifeWish.End.GROUND, "kept", LifeWish.End.KEPT)), "ground");
+    static final Caution WEAR_ASSUMED = new Caution(
+            "wearAssumed", "Wear not told: the wear land of a tap that is due is taken, common practice.", "w_wear");
     private static final Rule NO_LAND_TAKEN =
             Rule.given("d_f", "deg", "land that a sharpening of the face takes: none, there is no wear land");
     private static final Form FORM = TapCard.FORM
-            .and(Form.of("life", GrindAsk.WEAR, REACH, CAP, ThreadAsk.UNITS))
+            .and(Form.of("life", GrindAsk.WEAR, REACH, CAP, END, ThreadAsk.UNITS))
             .called("life");
 
     @Override
@@ -65,7 +74,9 @@ public final class LifeAsk implements Question {
         LifeWish wish = new LifeWish(
                 entries.get(GrindAsk.WEAR).orElse(Wear.DUE),
                 entries.get(REACH).orElse(null),
-                entries.get(CAP).orElse(null));
+                entries.get(CAP).orElse(null),
+                entries.get(TapFields.CUTS).orElse(null),
+                entries.get(END).orElse(LifeWish.End.GROUND));
         return TapCard.tap(entries).then(tap -> SharpeningsLeft.of(tap, wish));
     }
 
@@ -78,7 +89,12 @@ public final class LifeAsk implements Question {
         if (isFresh(left)) {
             steps.add(new Step(NO_LAND_TAKEN, 0));
         }
-        return new Document("life", left.tap().callOut().normal(), units, items, steps, left.cautions());
+        List<Caution> cautions = new ArrayList<>();
+        if (!entries.has(GrindAsk.WEAR)) {
+            cautions.add(WEAR_ASSUMED);
+        }
+        cautions.addAll(left.cautions());
+        return new Document("life", left.tap().callOut().normal(), units, items, steps, cautions);
     }
 
     private static List<Item> items(SharpeningsLeft left, Behind behind) {
@@ -94,9 +110,34 @@ public final class LifeAsk implements Question {
             items.add(Item.Group.of(
                     "plan",
                     new Item.Count("chamfers", left.line().chamfers()),
-                    new Item.Count("faces", left.line().faces())));
+                    new Item.Count("faces", left.line().faces()),
+                    behind.figure("threadLost", last(left.line()).threadLost(), "l_lost"),
+                    behind.figure("landLeft", last(left.line()).land(), "θ_end")));
         }
+        items.add(new Item.Text("compared", compared(left)));
         return items;
+    }
+
+    private static LifeLine.Station last(LifeLine line) {
+        return line.stations().get(line.stations().size() - 1);
+    }
+
+    /** The ways beside each other in one sentence. */
+    private static String compared(SharpeningsLeft left) {
+        Integer byChamfer = left.chamfer().count();
+        Integer byFace = left.face() == null ? null : left.face().count();
+        String faces = left.face() == null ? Words.of("life.notGround") : number(byFace);
+        LifeLine line = left.line();
+        String both = number(line == null ? null : Integer.valueOf(line.chamfers() + line.faces()));
+        String sentence = Words.of("life.comparison", number(byChamfer), faces, both);
+        return byChamfer == null || byFace == null || byFace == 0
+                ? sentence
+                : sentence + " "
+                        + Words.of("life.ratio", String.format(Locale.ROOT, "%.1f", (double) byChamfer / byFace));
+    }
+
+    private static String number(@Nullable Integer count) {
+        return count == null ? Words.of("life.noLimit") : count.toString();
     }
 
     /** Faces that are not ground say why: not on these flutes, or not without a wear land. */
@@ -123,10 +164,12 @@ public final class LifeAsk implements Question {
                 && left.cautions().stream().anyMatch(caution -> caution.code().equals("noWear"));
     }
 
+    private static Item limit(LifeLimit limit) {
+        return new Item.Text("limit", limit.code(), Words.of("limit." + limit.code()));
+    }
+
     /** A count and what ends it; nothing where nothing known does. */
     static List<Item> count(@Nullable Integer count, @Nullable LifeLimit limit) {
-        return count == null || limit == null
-                ? List.of()
-                : List.of(new Item.Count("count", count), new Item.Text("limit", limit.code()));
+        return count == null || limit == null ? List.of() : List.of(new Item.Count("count", count), limit(limit));
     }
 }

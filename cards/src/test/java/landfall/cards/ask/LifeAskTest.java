@@ -8,6 +8,7 @@ import java.util.Map;
 import landfall.cards.Cards;
 import landfall.cards.answer.Document;
 import landfall.cards.answer.JsonAnswer;
+import landfall.cards.answer.TextAnswer;
 import landfall.fault.Answer;
 import landfall.fault.Caution;
 import landfall.fault.Finding;
@@ -52,6 +53,57 @@ class LifeAskTest {
                 answer("tap-m10-left-hand.json", "wear", "spent", "cap", "4").orThrow());
         Walk.through(answer("tap-m8.json", "flutes.kind", "spiral-point", "reach", "14 mm")
                 .orThrow());
+    }
+
+    @Test
+    void whatEndsItIsACodeForProgramsAndWordsForPeople() {
+        Document document = answer("tap-m10-left-hand.json", "wear", "due").orThrow();
+        assertThat(JsonAnswer.line(document, false))
+                .contains("\"limit\":\"threadLength\"")
+                .contains("\"compared\":\"")
+                .contains(" by the chamfer alone, 5 by the faces alone, ")
+                .contains(" The chamfer gives ");
+        assertThat(TextAnswer.write(document))
+                .contains("Ended by                        thread length")
+                .contains("Ended by                        land angle")
+                .doesNotContain("threadLength");
+    }
+
+    /** One arc of 2.6 about 4.65: asin((25 + 6.76 - 21.6225)/(2 x 5 x 2.6)) = 22.95 deg. */
+    @Test
+    void theRakeOfOneArcComesFromItsForm() {
+        Map<String, String> typed = new LinkedHashMap<>(Cards.typed("tap-m10-left-hand.json"));
+        typed.remove("flutes.rake");
+        typed.remove("land.width");
+        Document document = new LifeAsk().answer(typed).orThrow();
+        Walk.through(document);
+        assertThat(document.working()).anySatisfy(step -> {
+            assertThat(step.symbol()).isEqualTo("γ_0");
+            assertThat(step.value()).isCloseTo(22.95, org.assertj.core.api.Assertions.within(0.005));
+        });
+        assertThat(document.cautions())
+                .extracting(Caution::code)
+                .contains("rakeByArc", "wearAssumed", "reliefByMaterial");
+    }
+
+    @Test
+    void theCoreEndsItWhereTheEndIsKept() {
+        assertThat(JsonAnswer.line(
+                        answer(
+                                        "tap-m8.json",
+                                        "end",
+                                        "kept",
+                                        "flutes.core",
+                                        "5.9 mm",
+                                        "flutes.rake",
+                                        "10 deg",
+                                        "land.width",
+                                        "2.6 mm",
+                                        "flutes.radius",
+                                        "")
+                                .orThrow(),
+                        false))
+                .contains("\"limit\":\"core\"");
     }
 
     @Test

@@ -26,6 +26,45 @@ class MendAsksTest {
                 .contains("\"face\":{\"offset\":");
     }
 
+    /** The stock of the set-up and .05 of allowance, of 11 mm of thread to lose, of a tap worth 30. */
+    @Test
+    void theMetalHasItsShareAndItsWorth() {
+        Document document = MendSamples.decide(Map.of("wear", "0.2 mm", "price", "30 eur"));
+        assertThat(json(document))
+                .contains("\"currency\":\"EUR\"")
+                .contains("\"share\":{\"value\":1.67")
+                .contains("\"cost\":{\"value\":0.503")
+                .contains("\"cost\":{\"value\":30,\"unit\":\"money\"")
+                .contains("\"hold\":{\"way\":\"collet\"")
+                .contains("\"index\":{\"value\":120,");
+        assertThat(json(MendSamples.decide(Map.of("wear", "0.2 mm", "price", "30"))))
+                .doesNotContain("currency")
+                .doesNotContain("wearAssumed");
+        assertThat(json(MendSamples.decide(Map.of()))).contains("wearAssumed").doesNotContain("\"cost\"");
+        Map<String, String> typed = new LinkedHashMap<>(Cards.typed("tap-m8.json"));
+        typed.put("price", "cheap");
+        assertThat(new DecideAsk().answer(typed).findings())
+                .extracting(Finding::sentence)
+                .containsExactly("price: \"cheap\" is no amount of money. To mend: write an amount of money, its"
+                        + " currency if you like: 24.50, 24.50 EUR.");
+    }
+
+    @Test
+    void scrapIsOpenOnlyWhereNothingElseIs() {
+        assertThat(json(MendSamples.decide(Map.of())))
+                .contains("{\"way\":\"scrap\",\"open\":false,\"reason\":\"another way mends the tap");
+        assertThat(json(MendSamples.decide(Map.of("torn", "18 mm"))))
+                .contains("\"way\":\"scrap\",\"why\":\"no other way mends the tap");
+    }
+
+    @Test
+    void oversizeIsABoundAndThePointIsMeasured() {
+        assertThat(json(MendSamples.inspect(
+                        Map.of("run-out", "0.02", "point-diameter", "6.37", "ground-back", "0.19"))))
+                .contains("\"oversize\":{\"min\":0,\"max\":0.02,\"unit\":\"mm\"")
+                .contains("{\"check\":\"pointDiameter\",\"verdict\":\"good\"");
+    }
+
     @Test
     void tornThreadsAreCutOff() {
         assertThat(json(MendSamples.decide(Map.of("torn", "3 mm"))))

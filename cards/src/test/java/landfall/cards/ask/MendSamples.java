@@ -18,7 +18,7 @@ final class MendSamples {
     static List<Document> documents() {
         return List.of(
                 decide(Map.of("wear", "0.2 mm", "new-chamfer-threads", "1.5")),
-                decide(Map.of("torn", "3 mm")),
+                decide(Map.of("torn", "3 mm", "price", "24.50 EUR")),
                 decide(Map.of("flank", "0.2 mm")),
                 inspect(Map.of()),
                 inspect(Map.of(
@@ -27,7 +27,8 @@ final class MendSamples {
                         "run-out", "0.02",
                         "pitch-diameter", "7.236",
                         "uncertainty", "0.004",
-                        "ground-back", "0.19")));
+                        "ground-back", "0.19",
+                        "point-diameter", "6.37")));
     }
 
     static Document decide(Map<String, String> more) {

@@ -73,6 +73,7 @@ public final class LifeWords {
             case THREAD_LENGTH -> "thread length";
             case PITCH_DIAMETER -> "pitch diameter";
             case LAND_ANGLE -> "land";
+            case CORE -> "core";
             case REACH -> "reach of the spiral point";
             case CAP -> "as many as agreed";
         };
