@@ -54,7 +54,7 @@ final class CribLabel implements CribPart {
                     "address",
                     address,
                     "is not where phones find this program",
-                    "write what they open in the shop's network, such as --address http://toolroom.local:8087"));
+                    "write what they open in the shop's network, such as --address http://toolroom.local:7317"));
         }
         if (sheet.isEmpty()) {
             findings.add(new Finding("sheet", "", "is needed", "write --sheet labels.pdf"));
