@@ -81,7 +81,7 @@
         showFindings(form, answer);
         if (remembered && address.length <= LONGEST) history[left ? 'pushState' : 'replaceState'](null, '', address);
         left = false;
-        document.querySelectorAll('[data-follows]').forEach(a => { a.href = a.dataset.follows + new URL(address, location).search; });
+        document.querySelectorAll('[data-follows]').forEach(a => { a.href = a.dataset.follows + new URL(address, location).search; a.hidden = address.length > LONGEST; });
         status.textContent = answer.querySelector('[data-status]')?.dataset.status || '';
       } catch (trouble) {
         if (trouble.name === 'AbortError') return;
@@ -129,16 +129,19 @@
     if (file) write(into, (await file.text()).trim());
     f.value = '';
   }));
+  // A browser may forbid keeping, or have no room for it; then there is nothing to bring back.
+  const kept = key => { try { return localStorage.getItem(key) || ''; } catch { return ''; } };
+  const keep = (key, text) => { try { localStorage.setItem(key, text); } catch { /* not kept */ } };
   // Long texts are kept on this machine while they are typed, so that a closed page loses none.
   document.querySelectorAll('[data-brings]').forEach(button => {
     const field = document.getElementById(button.dataset.brings);
     const key = 'landfall ' + location.pathname + ' ' + field.name;
-    const shows = () => { button.parentElement.hidden = field.value.trim() !== '' || !localStorage.getItem(key); };
+    const shows = () => { button.parentElement.hidden = field.value.trim() !== '' || !kept(key); };
     field.addEventListener('input', () => {
-      if (field.value.trim() !== '') localStorage.setItem(key, field.value);
+      if (field.value.trim() !== '') keep(key, field.value);
       shows();
     });
-    button.addEventListener('click', () => { write(field, localStorage.getItem(key) || ''); field.focus(); });
+    button.addEventListener('click', () => { write(field, kept(key)); field.focus(); });
     shows();
   });
   document.addEventListener('click', e => {
