@@ -22,7 +22,7 @@ public record CutSketches(Tap tap, CutForecast cut, Figures figures, String pref
     }
 
     public Drawing torque(Ink ink) {
-        return new TorqueView(tap, cut, figures).draw(prefix + "-torque", ink);
+        return new TorqueView(cut, figures).draw(prefix + "-torque", ink);
     }
 
     public Drawing section(Ink ink) {

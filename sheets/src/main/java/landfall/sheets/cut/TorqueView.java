@@ -4,8 +4,9 @@ package landfall.sheets.cut;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import landfall.cut.CurvePoint;
+import landfall.cut.CurvePoint.Phase;
 import landfall.cut.CutForecast;
-import landfall.cut.EntryTorque;
 import landfall.quantity.Band;
 import landfall.quantity.Length;
 import landfall.sheets.draw.Dimensions;
@@ -20,11 +21,11 @@ import landfall.sheets.draw.Tone;
 import landfall.sheets.figure.Figures;
 import landfall.sheets.plot.Axis;
 import landfall.sheets.plot.Plot;
-import landfall.tap.Tap;
 
 /**
- * Torque over the way of the tap since it touched: it grows while the chamfer enters, stays while all its teeth cut,
- * and turns back at the end. Always as a band; above it the band in which the tap breaks, and between them the margin.
+ * Torque over the way of the tap since it touched: up as the chamfer enters, on with the depth, down as it leaves a
+ * through hole or back from the bottom of a blind one. Always as a band; above it the band in which the tap breaks, and
+ * between them the margin.
  */
 public final class TorqueView {
     public static final Spot SIZE = Spot.at(88, 71);
@@ -40,10 +41,10 @@ public final class TorqueView {
     private final double end;
     private final Plot plot;
 
-    public TorqueView(Tap tap, CutForecast cut, Figures figures) {
+    public TorqueView(CutForecast cut, Figures figures) {
         this.cut = cut;
         this.figures = figures;
-        this.end = way(tap, cut);
+        this.end = curve().get(curve().size() - 1).way().mm();
         Band breaking = cut.load().strength().breaking();
         Band full = cut.load().torque().full();
         double most = Math.max(breaking.high(), full.high()) * 1.06;
@@ -51,18 +52,6 @@ public final class TorqueView {
         Axis up = new Axis(least, most, Axis.upTo(most, 5).step());
         Axis across = Axis.upTo(shown(end) * (1 + 2 * BACK / WIDE), 6);
         this.plot = new Plot(Spot.at(LEFT, TOP), Spot.at(WIDE, HIGH), across, up);
-    }
-
-    /** From first touch: the chamfer's way from the hole's diameter to the major, then the depth of full thread. */
-    private static double way(Tap tap, CutForecast cut) {
-        double entered = cut.load().torque().entry().stream()
-                .mapToDouble(turn -> turn.depth().mm())
-                .max()
-                .orElse(0);
-        double chamfer = tap.thread().major().minus(cut.wish().hole()).mm()
-                / 2
-                / Math.tan(cut.chips().load().steps().chamfer().rad());
-        return Math.max(entered, cut.wish().depth().mm() + chamfer);
     }
 
     private double shown(double mm) {
@@ -145,18 +134,26 @@ public final class TorqueView {
         drawing.path(Outline.through(line(Band::expected)), Line.OUTLINE);
     }
 
+    private List<CurvePoint> curve() {
+        return cut.load().torque().curve();
+    }
+
     private List<Spot> line(ToDoubleFunction<Band> which) {
         List<Spot> spots = new ArrayList<>();
         spots.add(plot.at(0, 0));
-        for (EntryTorque turn : cut.load().torque().entry()) {
-            spots.add(plot.at(shown(turn.depth().mm()), which.applyAsDouble(turn.torque())));
+        for (CurvePoint point : curve()) {
+            if (point.phase() != Phase.REVERSING) {
+                spots.add(plot.at(shown(point.way().mm()), which.applyAsDouble(point.torque())));
+            }
         }
-        spots.add(plot.at(shown(end), which.applyAsDouble(cut.load().torque().full())));
         return spots;
     }
 
-    /** Starting back: a bar under the line of nought, at the end of the way. */
+    /** Starting back: a bar under the line of nought, at the end of the way. A tap that is through turns back free. */
     private void reversal(Drawing drawing) {
+        if (curve().stream().noneMatch(point -> point.phase() == Phase.REVERSING)) {
+            return;
+        }
         Band back = cut.load().torque().reversal();
         double x = plot.at(shown(end), 0).x();
         Spot top = Spot.at(x, plot.left(-back.low()).y());
@@ -170,11 +167,20 @@ public final class TorqueView {
         drawing.text(Spot.at(x - 1.2, y), "starting back " + words(back), Lettering.NOTE.end());
     }
 
+    /** Way at which the thread is as deep as it is to be: the torque is greatest. */
+    private double deepest() {
+        return curve().stream()
+                .filter(point -> point.phase() == Phase.CUTTING)
+                .mapToDouble(point -> point.way().mm())
+                .max()
+                .orElseThrow();
+    }
+
     private void margin(Drawing drawing) {
         Band full = cut.load().torque().full();
         Band breaking = cut.load().strength().breaking();
         Band margin = cut.load().margin();
-        double x = LEFT + WIDE * 0.72;
+        double x = plot.at(shown(deepest()), 0).x();
         double top = plot.left(breaking.low()).y();
         double foot = plot.left(full.high()).y();
         Spot text = Spot.at(LEFT + 2, foot - 1.4);

@@ -12,11 +12,11 @@ import landfall.hole.HoleChoice;
 import landfall.quantity.Length;
 import landfall.quantity.UnitSystem;
 import landfall.sheets.draw.Drawing;
-import landfall.sheets.draw.Fitting;
 import landfall.sheets.draw.Ink;
 import landfall.sheets.draw.Spot;
 import landfall.sheets.draw.Svg;
 import landfall.sheets.draw.TextBox;
+import landfall.sheets.draw.Texts;
 import landfall.sheets.figure.Figures;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -56,10 +56,9 @@ class HoleSketchesTest {
         HoleChoice choice = choice(typed);
         for (UnitSystem units : UnitSystem.values()) {
             Figures figures = new Figures(units);
-            Fitting.everyTextFitsAndNoTwoOverlap(view(choice, figures).draw("h", Ink.PAPER));
+            Texts.fitAndKeepApart(view(choice, figures).draw("h", Ink.PAPER));
             if (!choice.curve().isEmpty()) {
-                Fitting.everyTextFitsAndNoTwoOverlap(
-                        TradeOffView.of(choice, figures).draw("t", Ink.PAPER));
+                Texts.fitAndKeepApart(TradeOffView.of(choice, figures).draw("t", Ink.PAPER));
             }
         }
     }
