@@ -5,30 +5,12 @@ import java.util.List;
 import landfall.app.shell.Place;
 import landfall.app.shell.Shell;
 import landfall.cards.ask.BrokenAsk;
-import landfall.cards.ask.CutAsk;
 import landfall.cards.ask.DecideAsk;
-import landfall.cards.ask.HoleAsk;
 import landfall.cards.ask.InspectAsk;
 import landfall.cards.ask.LifeAsk;
-import landfall.cards.ask.WhyAsk;
 
 /** The questions that have a page without a layout of its own. A new one is one entry here. */
 public final class AskedPages {
-    private static final List<String> CUT = List.of(
-            "thread",
-            "cuts",
-            "hole",
-            "depth",
-            "flutes.count",
-            "flutes.core",
-            "flutes.radius",
-            "flutes.rake",
-            "land.width",
-            "chamfer.angle",
-            "chamfer.pointDiameter",
-            "shank.diameter",
-            "wear",
-            "fluid");
     private static final List<String> LIFE = List.of(
             "thread", "flutes.count", "land.width", "chamfer.angle", "chamfer.pointDiameter", "threadLength", "wear");
 
@@ -60,18 +42,9 @@ public final class AskedPages {
 
     public static List<AskedPage> of(Shell shell) {
         return List.of(
-                new AskedPage(
-                        shell,
-                        new HoleAsk(),
-                        Place.HOLE,
-                        Place.HOLE.path(),
-                        List.of("thread", "depth", "blind", "through", "material", "drills")),
-                new AskedPage(shell, new CutAsk(), Place.CUT, Place.CUT.path(), CUT),
                 new AskedPage(shell, new LifeAsk(), Place.GRIND, Place.GRIND.path() + "/life", LIFE),
                 new AskedPage(shell, new DecideAsk(), Place.GRIND, Place.GRIND.path() + "/decide", DECIDE),
                 new AskedPage(shell, new InspectAsk(), Place.GRIND, Place.GRIND.path() + "/inspect", INSPECT),
-                new AskedPage(
-                        shell, new WhyAsk(), Place.WHY, Place.WHY.path(), List.of("symptom", "callout", "material")),
                 new AskedPage(
                         shell,
                         new BrokenAsk(),

@@ -2,10 +2,13 @@
 package landfall.app.command;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Map;
+import landfall.app.cut.CutPaper;
 import landfall.app.dial.DialPaper;
 import landfall.app.grind.GrindPaper;
 import landfall.cards.ask.Question;
@@ -13,12 +16,19 @@ import landfall.cards.words.Words;
 import landfall.fault.Answer;
 import landfall.fault.Finding;
 
-/** {@code --sheet FILE.pdf} and {@code --paper a4|letter}: the answer on paper, for the questions that have a sheet. */
+/**
+ * {@code --sheet FILE.pdf} and {@code --paper a4|letter}: the answer on paper, for the questions that have a sheet. A
+ * tapping sheet can be plain text as well: {@code --sheet FILE.txt}.
+ */
 final class SheetOption {
     private SheetOption() {}
 
     static boolean has(Question question) {
-        return question.noun().equals("grind") || question.noun().equals("dial");
+        return question.noun().equals("grind") || question.noun().equals("dial") || isCut(question);
+    }
+
+    private static boolean isCut(Question question) {
+        return question.noun().equals("cut");
     }
 
     static void on(Options options, Question question) {
@@ -29,7 +39,8 @@ final class SheetOption {
 
     static void help(StringBuilder text, Question question) {
         if (has(question)) {
-            HelpPage.row(text, "--sheet FILE.pdf", Words.of("command.sheet"));
+            HelpPage.row(
+                    text, "--sheet FILE.pdf", Words.of(isCut(question) ? "command.tappingSheet" : "command.sheet"));
             HelpPage.row(text, "--paper a4|letter", Words.of("command.paper"));
         }
     }
@@ -44,15 +55,21 @@ final class SheetOption {
                     : Answer.refused(new Finding(
                             "--paper", paper, "is of no use without a sheet", "add --sheet FILE.pdf, or leave it out"));
         }
-        Answer<byte[]> pdf =
-                question.noun().equals("dial") ? DialPaper.pdf(typed, paper) : GrindPaper.pdf(typed, paper);
-        return pdf.then(bytes -> write(file, bytes));
+        if (!isCut(question)) {
+            Answer<byte[]> pdf =
+                    question.noun().equals("dial") ? DialPaper.pdf(typed, paper) : GrindPaper.pdf(typed, paper);
+            return pdf.then(bytes -> write(file, bytes, "command.sheetWritten"));
+        }
+        Answer<byte[]> sheet = file.toLowerCase(Locale.ROOT).endsWith(".txt")
+                ? CutPaper.text(typed).map(text -> text.getBytes(StandardCharsets.UTF_8))
+                : CutPaper.pdf(typed, paper);
+        return sheet.then(bytes -> write(file, bytes, "command.tappingSheetWritten"));
     }
 
-    private static Answer<String> write(String file, byte[] pdf) {
+    private static Answer<String> write(String file, byte[] sheet, String written) {
         try {
-            Files.write(Path.of(file), pdf);
-            return Answer.of(Words.of("command.sheetWritten", file));
+            Files.write(Path.of(file), sheet);
+            return Answer.of(Words.of(written, file));
         } catch (IOException | InvalidPathException e) {
             return Answer.refused(new Finding(
                     "--sheet",

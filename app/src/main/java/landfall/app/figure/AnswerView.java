@@ -157,10 +157,11 @@ public final class AnswerView {
         UnitSystem units = document.units();
         String range = Words.of(
                 "page.figure.band",
-                Digits.shown(band.low().value(), band.unit(), units),
-                Digits.shown(band.high().value(), band.unit(), units));
+                Digits.estimated(band.low().value(), band.unit(), units),
+                Digits.estimated(band.high().value(), band.unit(), units));
+        String value = Digits.estimated(band.expected().value(), band.unit(), units);
         return new FigureView(
-                path, expected.label(), expected.value(), expected.unit(), range, expected.trust(), expected.working());
+                path, expected.label(), value, expected.unit(), range, expected.trust(), expected.working());
     }
 
     /** A figure fitted to readings, with its uncertainty (95 %) where others have the other system's value. */
@@ -181,7 +182,7 @@ public final class AnswerView {
         return new FigureView(
                 path,
                 label,
-                Digits.shown(point.value(), unit, units),
+                unit == Unit.PURE ? Digits.plain(point.value(), unit) : Digits.shown(point.value(), unit, units),
                 Digits.sign(unit, units),
                 unit.hasTwoSigns() ? other(point.value(), unit, units) : "",
                 trust(rule),

@@ -12,6 +12,8 @@ public final class Digits {
     /** Enough to follow a formula with a pocket calculator. */
     private static final MathContext POCKET = new MathContext(7, RoundingMode.HALF_UP);
 
+    private static final int ESTIMATED = 3;
+
     private Digits() {}
 
     /** A value held in metric, in the system asked for, with the places that its unit is shown with. */
@@ -21,6 +23,25 @@ public final class Digits {
         return rounded.signum() == 0
                 ? rounded.abs().toPlainString()
                 : rounded.toPlainString().replace('-', '−');
+    }
+
+    /** A pure number with the places of its unit and no idle noughts. */
+    public static String plain(double held, Unit unit) {
+        String text = shown(held, unit, UnitSystem.METRIC);
+        return text.indexOf('.') < 0 ? text : text.replaceFirst("\\.?0+$", "");
+    }
+
+    /** The ends of a band: a pure number or a torque that is only estimated gets three significant digits at most. */
+    public static String estimated(double held, Unit unit, UnitSystem units) {
+        if ((unit != Unit.PURE && unit != Unit.TORQUE) || held == 0) {
+            return shown(held, unit, units);
+        }
+        int whole = (int) Math.floor(Math.log10(Math.abs(held))) + 1;
+        int places = Math.max(0, Math.min(unit.places(units), ESTIMATED - whole));
+        return Rounding.decimal(held)
+                .setScale(places, RoundingMode.HALF_UP)
+                .toPlainString()
+                .replace('-', '\u2212');
     }
 
     /** With its sign, unless it rounds to nothing. */

@@ -8,9 +8,11 @@ import landfall.app.asked.AskedPages;
 import landfall.app.crib.CribDoor;
 import landfall.app.crib.CribPage;
 import landfall.app.crib.ThingPage;
+import landfall.app.cut.CutPage;
 import landfall.app.dial.DialPage;
 import landfall.app.gauge.GaugePage;
 import landfall.app.grind.GrindPage;
+import landfall.app.hole.HolePage;
 import landfall.app.methods.MethodsPage;
 import landfall.app.shell.Place;
 import landfall.app.shell.Shell;
@@ -19,6 +21,7 @@ import landfall.app.tap.MarkingPage;
 import landfall.app.tap.TapPage;
 import landfall.app.thread.ThreadPage;
 import landfall.app.today.TodayPage;
+import landfall.app.why.WhyPage;
 
 /** Every address of the server. A new page is one line here. */
 final class Routes {
@@ -43,6 +46,12 @@ final class Routes {
         page(routes, Place.GRIND.path() + "/dial.pdf", dial::pdf);
         routes.post(Place.GRIND.path() + "/dial", dial::post);
         routes.post(Place.GRIND.path() + "/dial/open", dial::open);
+        page(routes, Place.HOLE.path(), new HolePage(shell)::show);
+        CutPage cut = new CutPage(shell);
+        page(routes, Place.CUT.path(), cut::show);
+        routes.post(Place.CUT.path() + "/open", cut::open);
+        page(routes, Place.CUT.path() + ".pdf", cut::pdf);
+        page(routes, Place.WHY.path(), new WhyPage(shell)::show);
         AskedPages.of(shell).forEach(asked -> page(routes, asked.path(), asked::show));
         crib(routes, shell, door, loopback);
         MethodsPage methods = new MethodsPage(shell);

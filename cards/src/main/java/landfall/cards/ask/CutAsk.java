@@ -122,6 +122,11 @@ public final class CutAsk implements Question {
                 .then(entries -> TapCard.tap(entries).then(tap -> forecast(tap, entries)));
     }
 
+    /** The tap of what was typed, judged, for drawings. */
+    public Answer<Tap> tap(Map<String, String> typed) {
+        return FORM.judge(typed, GrindAsk.bare(typed)).then(TapCard::tap);
+    }
+
     private static Answer<Worked<CutForecast>> forecast(Tap tap, Entries entries) {
         boolean blind = entries.get(HoleAsk.BLIND).orElse(false);
         boolean through = entries.get(HoleAsk.THROUGH).orElse(false);

@@ -194,8 +194,8 @@ public final class TorqueView {
         }
         String words = margin.low() < 1 ? "bands meet: margin " + words(margin) : "margin " + words(margin);
         if (apart && foot - top > 11) {
-            Lettering beside = Lettering.NOTE.bold().end();
-            drawing.text(Spot.at(x - 1.6, (top + foot) / 2 + 1), words, beside, Tone.ACCENT);
+            double start = x - 2.4 - Lettering.NOTE.bold().width(words);
+            label(drawing, Spot.at(start, (top + foot) / 2 + 1), words, Tone.ACCENT);
             label(drawing, text, torque, Tone.INK);
         } else {
             String all = torque + "; " + words;

@@ -84,17 +84,17 @@ public final class TradeOffView {
     private String description() {
         TradeOff first = curve.get(0);
         TradeOff last = curve.get(curve.size() - 1);
-        return ("From %.0f to %.0f %% of thread the engagement that breaks the screw falls from %s to %s and the torque"
-                        + " rises from %s to %s times that at the wanted share. Chosen: drill %s, %.1f %%.")
+        return ("From %s to %s %% of thread the engagement that breaks the screw falls from %s to %s and the torque"
+                        + " rises from %s to %s times that at the wanted share. Chosen: drill %s, %s %%.")
                 .formatted(
-                        100 * first.share(),
-                        100 * last.share(),
+                        Figures.number(100 * first.share(), 0),
+                        Figures.number(100 * last.share(), 0),
                         figures.coarse(first.engagement()),
                         figures.coarse(last.engagement()),
                         Figures.number(first.torque(), 2),
                         Figures.number(last.torque(), 2),
                         chosen.drill,
-                        100 * chosen.share);
+                        Figures.number(100 * chosen.share, 1));
     }
 
     private void part(Drawing drawing, Plot plot, String title, ToDoubleFunction<TradeOff> value) {

@@ -11,7 +11,7 @@ final class AfterPage {
 
     static String of(String tap, After after) {
         StringBuilder page = new StringBuilder("<div class=\"next\"></div>\n<h2>");
-        page.append(SheetPage.text(tap)).append(", after the grind: measure</h2>\n");
+        page.append(SheetParts.text(tap)).append(", after the grind: measure</h2>\n");
         page.append("<table class=\"measures\">\n<colgroup><col class=\"count\"/><col/><col class=\"target\"/>");
         page.append(
                 "<col class=\"blanks\"/><col class=\"good\"/></colgroup>\n<tr><th></th><th>what, and with what</th>");
@@ -20,7 +20,7 @@ final class AfterPage {
         for (Measure measure : after.measures()) {
             count++;
             page.append("<tr><td class=\"count\">").append(count).append("</td><td>");
-            page.append(SheetPage.text(measure.what())).append("</td><td>").append(SheetPage.text(measure.target()));
+            page.append(SheetParts.text(measure.what())).append("</td><td>").append(SheetParts.text(measure.target()));
             page.append("</td><td class=\"blanks\">").append(blanks(measure.blanks()));
             page.append("</td><td class=\"good\"><span class=\"box\"></span></td></tr>\n");
         }
@@ -51,7 +51,7 @@ final class AfterPage {
                     .append("</td><td>");
             for (String sentence : after.left()) {
                 page.append("<p class=\"said\">")
-                        .append(SheetPage.text(sentence))
+                        .append(SheetParts.text(sentence))
                         .append("</p>");
             }
             page.append(

@@ -196,6 +196,6 @@ final class ReadingsPage {
     }
 
     private static String text(String plain) {
-        return SheetPage.text(plain);
+        return SheetParts.text(plain);
     }
 }

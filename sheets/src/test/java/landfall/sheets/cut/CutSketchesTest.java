@@ -32,7 +32,7 @@ class CutSketchesTest {
     void everyTextFitsItsDrawingAndNoTwoTextsOverlap(Cut cut) {
         for (UnitSystem units : UnitSystem.values()) {
             Figures figures = new Figures(units);
-            for (Drawing drawing : new CutSketches(cut.tap(), cut.forecast(), figures, "s").all(Ink.PAPER)) {
+            for (Drawing drawing : new CutSketches(cut.tapping(), figures, "s").all(Ink.PAPER)) {
                 Texts.fitAndKeepApart(drawing);
             }
         }

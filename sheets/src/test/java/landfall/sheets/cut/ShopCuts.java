@@ -10,9 +10,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import landfall.cards.ask.CutAsk;
 import landfall.cards.card.Flat;
-import landfall.cards.card.TapCard;
 import landfall.cut.CutForecast;
-import landfall.quantity.UnitSystem;
 import landfall.sheets.figure.Figures;
 import landfall.tap.Tap;
 
@@ -25,14 +23,16 @@ public final class ShopCuts {
     /** A tap and what it is to cut; typed: what a person gives for it. */
     public record Cut(String name, Map<String, String> typed) {
         public Tap tap() {
-            Map<String, String> card = new LinkedHashMap<>(typed);
-            card.keySet().retainAll(TapCard.FORM.paths());
-            UnitSystem bare = typed.get("thread").startsWith("M") ? UnitSystem.METRIC : UnitSystem.INCH;
-            return TapCard.FORM.judge(card, bare).then(TapCard::tap).orThrow();
+            return new CutAsk().tap(typed).orThrow();
         }
 
         public CutForecast forecast() {
             return new CutAsk().forecast(typed).orThrow().value();
+        }
+
+        /** With the hole that the same call-out, depth and tap ask for, where one is found. */
+        public Tapping tapping() {
+            return Tappings.of(typed).orThrow();
         }
 
         public Figures figures() {
