@@ -12,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import landfall.app.cut.CutExample;
 import landfall.app.example.Examples;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -54,6 +55,12 @@ class EveryPageTest {
         for (Examples.Example example : Examples.all()) {
             pages.put("grind-" + example.tapFile().replace(".json", ""), example.address());
         }
+        pages.put("hole-inch", "/hole?thread=1%2F4-20+UNC-2B&depth=1%2F2&end=through");
+        pages.put("cut-empty", "/cut");
+        for (CutExample example : CutExample.all()) {
+            pages.put("cut-" + example.name().replaceAll("[^A-Za-z0-9]+", "-"), example.address());
+        }
+        pages.put("why-empty", "/why");
         pages.put("hole", "/hole?thread=M8x1.25-6H&depth=16+mm&blind=yes");
         pages.put("tap", "/tap?thread=M8x1.25-6H&depth=16+mm&blind=yes");
         pages.put("why", "/why?symptom=torn-flank&callout=M8x1.25-6H");
