@@ -27,7 +27,10 @@ public enum Unit {
     TURNING("rev/min", 0),
     TIME("s", 1),
     /** The shop's own, whatever it is. */
-    MONEY("money", 2);
+    MONEY("money", 2),
+    MINUTES("min", 0),
+    /** A count that is expected, so not a whole number. */
+    HOLES("holes", 0);
 
     private final String metric;
     private final String inch;
@@ -70,6 +73,9 @@ public enum Unit {
     /** What a step's unit is worth in the unit held here; not a number when the step is of another kind. */
     public double heldPer(String stepUnit) {
         if (stepUnit.equals(metric)) {
+            return 1;
+        }
+        if (this == HOLES && stepUnit.equals("1")) {
             return 1;
         }
         if (this == WHEEL_SPEED && stepUnit.equals("m/min")) {

@@ -26,7 +26,7 @@ public final class TapFields {
     static final Field<String> MARK = optional("mark", Kinds.TEXT, "T-0112");
     public static final Field<CallOut> THREAD = needed("thread", CardKinds.CALL_OUT, "M8x1.25-6H");
     static final Field<Integer> COUNT = needed("flutes.count", Kinds.count(1, 16), "3");
-    static final Field<FluteKind> KIND =
+    public static final Field<FluteKind> KIND =
             optional("flutes.kind", CardKinds.codes(FluteKind.values(), FluteKind::code), "straight");
     static final Field<Length> CORE = optional("flutes.core", Quantities.length(0.05, 300), "3.5 mm");
     static final Field<Length> RADIUS = optional("flutes.radius", Quantities.length(0.05, 300), "2.1 mm");

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import landfall.cards.Cards;
 import landfall.cards.answer.Document;
+import landfall.cards.crib.DueSamples;
 
 /** Answers to every question that between them show every item there is. */
 public final class Samples {
@@ -52,6 +53,7 @@ public final class Samples {
         dial.put("readings", Cards.text("readings-m10.csv"));
         all.add(new DialAsk().answer(dial).orThrow());
         all.addAll(cuts());
+        all.addAll(DueSamples.documents());
         return all;
     }
 

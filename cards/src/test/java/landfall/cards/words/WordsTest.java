@@ -89,6 +89,7 @@ class WordsTest {
         List.of("tap-card", "fixture-card", "shop-card").forEach(card -> used.add("card." + card));
         for (Document document : Samples.documents()) {
             document.walk((path, item) -> used.add(path));
+            used.add("title." + document.noun());
         }
         List<String> beginnings = LITERALS.stream()
                 .filter(literal -> literal.endsWith(".") && !MADE.contains(literal))

@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.cards.crib;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import landfall.cards.Cards;
+import landfall.cards.answer.Document;
+import landfall.cost.Sittings;
+import landfall.history.Event;
+import landfall.history.Happening;
+import landfall.history.History;
+import landfall.history.SharpeningWay;
+import landfall.quantity.Length;
+import landfall.quantity.UnitSystem;
+import landfall.wear.Job;
+
+/** An invented crib: three M8 taps and one that has cut nothing. */
+public final class DueSamples {
+    static final Happening BOUGHT = new Happening.Bought(null, null);
+    static final Happening GROUND = new Happening.Sharpened(SharpeningWay.CHAMFER, null, null, null);
+    private static final Instant START = Instant.parse("2026-01-05T07:00:00Z");
+
+    private DueSamples() {}
+
+    public static List<Document> documents() {
+        List<TapOnRecord> taps = taps();
+        ShopLaws laws = ShopLaws.of(taps);
+        return List.of(
+                DueDocument.of(Objects.requireNonNull(laws.find(taps.get(0))), new Job(40, null)),
+                DueDocument.of(Objects.requireNonNull(laws.find(taps.get(1))), null),
+                DueDocument.of(laws.found(taps), Sittings.Times.USUAL, UnitSystem.METRIC));
+    }
+
+    static List<TapOnRecord> taps() {
+        Map<String, String> card = Cards.typed("tap-m8.json");
+        return List.of(
+                tap("T1", card, BOUGHT, tapped(120), GROUND, tapped(140), GROUND, tapped(60)),
+                tap("T2", card, BOUGHT, tapped(100), GROUND, cut(130, true)),
+                tap("T3", Map.of("thread", "M8x1.25"), BOUGHT, tapped(150), GROUND, tapped(400)),
+                tap("T4", card, BOUGHT));
+    }
+
+    static TapOnRecord tap(String mark, Map<String, String> card, Happening... happenings) {
+        List<Event> events = new ArrayList<>();
+        for (Happening what : happenings) {
+            events.add(new Event(events.size() + 1, START.plusSeconds(3600L * events.size()), "Ida", what));
+        }
+        return TapOnRecord.of(mark, card, History.of(events)).orElseThrow();
+    }
+
+    static Happening tapped(int holes) {
+        return cut(holes, false);
+    }
+
+    private static Happening cut(int holes, boolean about) {
+        return new Happening.Tapped(
+                new Happening.Holes(holes, about),
+                new Happening.Work("1045", Length.ofMm(12)),
+                new Happening.Felt(null, null, null));
+    }
+}
