@@ -3,9 +3,11 @@ package landfall.choice;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import landfall.quantity.Length;
 import landfall.quantity.UnitSystem;
 import landfall.tap.blank.TapBlank;
+import landfall.thread.Family;
 import landfall.thread.ScrewThread;
 import landfall.working.Pen;
 import landfall.working.Rule;
@@ -41,8 +43,14 @@ public record Reach(Length depth, boolean shankEnters, TapBlank blank) {
                 : Rule.table(symbol, "mm", Source.of("uscti-302", "and din-371"), Trust.HANDBOOK, means);
     }
 
+    /** Blanks are listed for these; a pipe, power or insert tap of the same diameter has another one. */
+    private static final Set<Family> LISTED = Set.of(Family.UNIFIED, Family.UNJ, Family.METRIC, Family.MJ);
+
     /** For a machine the long metric blank where it is held. */
     static Optional<Reach> of(ScrewThread thread, boolean byHand, Pen pen) {
+        if (!LISTED.contains(thread.family())) {
+            return Optional.empty();
+        }
         boolean inch = thread.family().system() == UnitSystem.INCH;
         List<TapBlank> fitting = TapBlank.of(thread.major()).stream()
                 .filter(blank -> blank.list().startsWith("USCTI") == inch)

@@ -48,6 +48,22 @@ final class TapCautions {
                             + " Serial sets (ringed) are used in order"
                             + " and kept together: the first and second are undersize by design."));
         }
+        switch (wish.callOut().thread().family()) {
+            case ACME, STUB_ACME, TRAPEZOIDAL ->
+                cautions.add(new Caution(
+                        "powerThread",
+                        "A trapezoidal thread takes out two to three times the metal of the coarse sharp thread of"
+                                + " its diameter: a set of two or three taps, or a tandem tap that roughs and finishes; oil in plenty, slow, and ask"
+                                + " cut for the torque.",
+                        ""));
+            case STI_INCH, STI_METRIC ->
+                cautions.add(new Caution(
+                        "insertTap",
+                        "Only a tap marked STI (or EG) cuts this hole; its limit is that of the assembled thread, and a"
+                                + " worn one soon makes the insert tight.",
+                        ""));
+            default -> {}
+        }
         cautions.addAll(wish.callOut().cautions());
         cautions.addAll(ALWAYS);
         return List.copyOf(cautions);

@@ -8,6 +8,7 @@ import landfall.material.ChipClass;
 import landfall.material.WorkGroup;
 import landfall.material.WorkMaterial;
 import landfall.tap.FluteKind;
+import landfall.thread.Family;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -32,6 +33,7 @@ final class Weighing {
         depth();
         material();
         drive();
+        form();
     }
 
     int points() {
@@ -172,6 +174,21 @@ final class Weighing {
         }
         if (Boolean.FALSE.equals(wish.drive().horizontal()) && !wish.through() && kind == FluteKind.STRAIGHT) {
             cautions.add("On a vertical spindle loose chips fall back to the bottom of a blind hole.");
+        }
+    }
+
+    /**
+     * Trapezoidal threads take out more metal than sharp ones (Tr20x4 over M20x2.5: 2.7), and their taps allow for it.
+     */
+    private void form() {
+        Family family = wish.callOut().thread().family();
+        if (family != Family.ACME && family != Family.STUB_ACME && family != Family.TRAPEZOIDAL) {
+            return;
+        }
+        if (kind == FluteKind.STRAIGHT) {
+            speaksFor(2 * STRONG, "Taps for trapezoidal threads are made with straight flutes, often in tandem.");
+        } else {
+            speaksAgainst(STRONG, "Seldom made for this form of thread.");
         }
     }
 

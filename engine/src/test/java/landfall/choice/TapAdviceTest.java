@@ -25,6 +25,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 @DisplayName("Which tap")
 class TapAdviceTest {
@@ -214,5 +215,21 @@ class TapAdviceTest {
                     .orThrow()
                     .steps());
         }
+    }
+
+    /** Area of the groove, hole at the minor diameter: Tr20x4 2*1.464 + 4*tan 15 = 4.0; M20x2.5 .2368*6.25 = 1.48. */
+    @ParameterizedTest
+    @ValueSource(strings = {"Tr20x4-7H", "1-5 ACME-2G"})
+    void aTrapezoidalThreadIsCutWithStraightFlutesInSteps(String thread) {
+        TapAdvice advice = advice(wish(thread, "1045", HoleEnd.BLIND, false));
+        assertThat(advice.choices().get(0).flutes()).isEqualTo(FluteKind.STRAIGHT);
+        assertThat(advice.reach()).isEmpty();
+        assertThat(advice.cautions()).extracting(Caution::code).contains("powerThread", "noBlank");
+    }
+
+    @Test
+    void anInsertHoleWantsAMarkedTap() {
+        TapAdvice advice = advice(wish("STI M8x1.25-5H", "6061-T6", HoleEnd.BLIND, false));
+        assertThat(advice.cautions()).extracting(Caution::code).contains("insertTap", "noBlank");
     }
 }
