@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import landfall.cards.answer.Document;
+import landfall.cards.card.ShopCard;
 import landfall.cards.card.TapFields;
 import landfall.cards.form.Entries;
 import landfall.cards.form.Field;
@@ -37,6 +38,7 @@ public final class HoleAsk implements Question {
     private static final Field<List<Drill>> DRILLS = Field.optional(
                     "drills", WorkKinds.DRILLS, "number, letter, fraction")
             .worded("drills-to-use");
+    private static final Field<Entries> SHOP = Field.optional("shop", WorkKinds.SHOP, "{\"drills\":[\"metric\"]}");
     private static final Field<Boolean> FORMING = Field.optional("forming", Kinds.YES_NO, "no");
     private static final Field<FluteKind> TAP = Field.optional("tap", WorkKinds.FLUTES, "spiral-right");
     private static final Field<Double> SHARE = Field.optional("share", Quantities.SHARE, "70 %");
@@ -54,6 +56,7 @@ public final class HoleAsk implements Question {
             THROUGH,
             CHAMFER,
             DRILLS,
+            SHOP,
             FORMING,
             TAP,
             SHARE,
@@ -76,7 +79,9 @@ public final class HoleAsk implements Question {
 
     @Override
     public List<Given> given() {
-        return List.of(new Given.Word("CALLOUT", TapFields.THREAD.path()));
+        return List.of(
+                new Given.Word("CALLOUT", TapFields.THREAD.path()),
+                new Given.TextFile("SHOP.json", "shop", SHOP.path()));
     }
 
     @Override
@@ -84,6 +89,7 @@ public final class HoleAsk implements Question {
         Answer<Document> document = judge(typed).then(entries -> {
             HoleWish wish = wish(entries);
             UnitSystem units = entries.get(ThreadAsk.UNITS)
+                    .or(() -> entries.get(SHOP).flatMap(shop -> shop.get(ShopCard.UNITS)))
                     .orElse(wish.callOut().thread().family().system());
             return TaperHole.isFor(wish.callOut())
                     ? TaperHole.of(wish).map(worked -> TaperHoleDocument.of(worked, units))
@@ -144,7 +150,9 @@ public final class HoleAsk implements Question {
                                 .map(length -> length.of(entries.need(TapFields.THREAD)))
                                 .orElse(null)),
                 new HoleWish.Tools(
-                        entries.get(DRILLS).orElse(null),
+                        entries.get(DRILLS)
+                                .or(() -> entries.get(SHOP).map(WorkKinds::drawersOf))
+                                .orElse(null),
                         entries.get(SHARE).orElse(null),
                         entries.get(CHAMFER).orElse(null),
                         is(entries, FORMING)

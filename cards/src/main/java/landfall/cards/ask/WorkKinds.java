@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
+import landfall.cards.card.ShopCard;
 import landfall.cards.entry.LengthEntry;
+import landfall.cards.form.Entries;
 import landfall.cards.form.Kind;
 import landfall.cards.form.Kinds;
 import landfall.drill.Drawer;
@@ -20,6 +22,7 @@ import landfall.material.WorkMaterial;
 import landfall.quantity.Length;
 import landfall.quantity.UnitSystem;
 import landfall.tap.FluteKind;
+import org.jspecify.annotations.Nullable;
 
 /** The kinds that questions about work have: what is tapped, which drills there are, how flutes run. */
 final class WorkKinds {
@@ -34,6 +37,12 @@ final class WorkKinds {
     /** The drills that a shop owns: whole drawers, single drills, or both. */
     static final Kind<List<Drill>> DRILLS =
             new Kind<>(DRILL_WORDS, WorkKinds::drills, Kinds.ordered("type", "string", "description", DRILL_WORDS));
+
+    /** A shop card as a person keeps it in a file. */
+    static final Kind<Entries> SHOP = new Kind<>(
+            "the text of a shop card",
+            (text, bare) -> ShopCard.read(text).then(ShopCard::judge),
+            Kinds.ordered("type", "string", "description", "the text of a shop card"));
 
     static final Kind<InsertLength> INSERT = new Kind<>(
             "a length of insert: 1.5 D, 12 mm",
@@ -79,6 +88,16 @@ final class WorkKinds {
             }
         }
         return findings.isEmpty() ? Answer.of(drills.stream().distinct().toList()) : Answer.refused(findings);
+    }
+
+    /** The drills in the drawers of a shop; null when its card names none. */
+    static @Nullable List<Drill> drawersOf(Entries shop) {
+        return shop.get(ShopCard.DRILLS)
+                .map(names -> names.stream()
+                        .flatMap(name -> drawer(name).stream())
+                        .distinct()
+                        .toList())
+                .orElse(null);
     }
 
     private static List<Drill> drawer(String word) {

@@ -85,4 +85,24 @@ class HoleAskTest {
     void anExternalClassHasNoHole() {
         assertThat(answer("thread", "M8x1.25-6g").findings().get(0).why()).isEqualTo("names the external thread only");
     }
+
+    /** M8 out of letter drills only: H is .266 in, 6.756 mm, 76.6 %. */
+    @Test
+    void aShopCardsDrawersAndUnitsAreTaken() {
+        String shop = "{\"drills\":[\"letter\"],\"units\":\"inch\"}";
+        Document document = new HoleAsk()
+                .answer(Map.of("thread", "M8x1.25-6H", "shop", shop))
+                .orThrow();
+        assertThat(JsonAnswer.line(document, false))
+                .contains("\"drill\":{\"name\":\"H\",\"diameter\":{\"value\":0.266,\"unit\":\"in\"");
+        Document named = new HoleAsk()
+                .answer(Map.of("thread", "M8x1.25-6H", "shop", shop, "drills", "metric"))
+                .orThrow();
+        assertThat(JsonAnswer.line(named, false)).contains("\"name\":\"6.8 mm\"");
+        assertThat(new HoleAsk()
+                        .answer(Map.of("thread", "M8x1.25-6H", "shop", "{\"drils\":[]}"))
+                        .findings())
+                .extracting(Finding::field)
+                .containsExactly("shop");
+    }
 }
