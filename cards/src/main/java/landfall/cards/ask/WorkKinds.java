@@ -41,7 +41,7 @@ final class WorkKinds {
     /** A shop card as a person keeps it in a file. */
     static final Kind<Entries> SHOP = new Kind<>(
             "the text of a shop card",
-            (text, bare) -> ShopCard.read(text).then(ShopCard::judge),
+            (text, bare) -> inside("shop.", ShopCard.read(text).then(ShopCard::judge)),
             Kinds.ordered("type", "string", "description", "the text of a shop card"));
 
     static final Kind<InsertLength> INSERT = new Kind<>(
@@ -88,6 +88,15 @@ final class WorkKinds {
             }
         }
         return findings.isEmpty() ? Answer.of(drills.stream().distinct().toList()) : Answer.refused(findings);
+    }
+
+    /** Findings on a card inside a field keep the place where they stand on the card. */
+    private static <T> Answer<T> inside(String place, Answer<T> answer) {
+        return answer instanceof Answer.Of<T>
+                ? answer
+                : Answer.refused(answer.findings().stream()
+                        .map(found -> new Finding(place + found.field(), found.given(), found.why(), found.mend()))
+                        .toList());
     }
 
     /** The drills in the drawers of a shop; null when its card names none. */

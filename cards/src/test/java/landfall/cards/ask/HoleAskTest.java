@@ -103,6 +103,6 @@ class HoleAskTest {
                         .answer(Map.of("thread", "M8x1.25-6H", "shop", "{\"drils\":[]}"))
                         .findings())
                 .extracting(Finding::field)
-                .containsExactly("shop");
+                .containsExactly("shop.drils");
     }
 }
