@@ -113,7 +113,7 @@ public final class TradeOffView {
         double share = 100 * chosen.share;
         Spot top = Spot.at(engagement.at(share, 0).x(), UPPER_Y - 6);
         Spot foot = torque.at(share, 0);
-        drawing.line(top, engagement.at(share, 0), Line.WANTED);
+        drawing.line(engagement.at(share, engagement.up().to()), engagement.at(share, 0), Line.WANTED);
         drawing.line(torque.at(share, torque.up().to()), foot, Line.WANTED);
         String words = "drill " + chosen.drill + ", " + Figures.number(share, 1) + " %";
         double half = Lettering.NOTE.bold().width(words) / 2;
