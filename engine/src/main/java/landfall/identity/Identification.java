@@ -10,7 +10,6 @@ import landfall.quantity.Length;
 import landfall.tap.blank.TapBlank;
 import landfall.thread.CallOut;
 import landfall.thread.Family;
-import landfall.thread.Hand;
 import landfall.thread.ScrewThread;
 import landfall.working.Pen;
 import landfall.working.Rule;
@@ -26,7 +25,7 @@ import org.jspecify.annotations.Nullable;
  * @param tellApart the look that tells the first two apart; null when there are not two
  */
 public record Identification(
-        List<Candidate> candidates, double other, @Nullable String tellApart, List<Caution> cautions) {
+        List<Candidate> candidates, double other, @Nullable TellApart tellApart, List<Caution> cautions) {
     private static final Source ESTIMATE = Source.of("derived", "docs/methods/what-is-this-tap.md");
     public static final Rule SCORE =
             Rule.table("p", "1", ESTIMATE, Trust.ESTIMATE, "likelihood times how common, normed to 1");
@@ -58,6 +57,7 @@ public record Identification(
 
     private static Identification compute(Sighting sighting, Pen pen) {
         Likelihood likelihood = new Likelihood(sighting);
+        int starts = Starts.of(sighting, pen);
         List<Weighed> weighed = new ArrayList<>();
         double other = OTHER_WEIGHT / (2 * 0.01 * sighting.pitch().mm());
         double sum = other;
@@ -75,11 +75,12 @@ public record Identification(
         for (Weighed each : weighed) {
             double score = each.weight / sum;
             if (shown.size() < SHOWN && score >= LEAST_SCORE) {
-                shown.add(candidate(each.callOut, score, sighting, likelihood, pen));
+                Candidate candidate = candidate(Starts.of(each.callOut, starts), score, sighting, likelihood, pen);
+                shown.add(candidate.wound(starts, sighting.seen().helix().hand()));
                 left -= score;
             }
         }
-        String apart = shown.size() < 2 ? null : TellApart.of(shown.get(0), shown.get(1));
+        TellApart apart = shown.size() < 2 ? null : TellApart.of(shown.get(0), shown.get(1));
         return new Identification(shown, pen.write(OTHER, Math.max(0, left)), apart, cautions(shown, sighting));
     }
 
@@ -88,22 +89,16 @@ public record Identification(
         double seen = pen.write(MEASURED, sighting.major().mm());
         double d = pen.write(BASIC, callOut.thread().major().mm());
         double over = pen.write(OVER, seen - d);
-        String hand = sighting.seen().hand() == Hand.LEFT ? "-LH" : "";
         return new Candidate(
                 callOut,
-                callOut.normal() + hand,
+                callOut.normal(),
                 pen.write(SCORE, score),
                 Length.ofMm(over),
                 why(callOut.thread(), over, sighting, likelihood.blank(callOut.thread())));
     }
 
     private static String why(ScrewThread thread, double over, Sighting sighting, @Nullable TapBlank blank) {
-        double share = over / thread.pitch().mm();
-        String crest = share > 0.03
-                ? "over nominal, as on a fresh tap"
-                : share > UNDER_SHARE
-                        ? "at nominal, as on a worn tap"
-                        : "under nominal: worn, or the first of a hand set";
+        String crest = crest(over / thread.pitch().mm(), sighting.seen().rings());
         StringBuilder why = new StringBuilder(
                 String.format(Locale.ROOT, "crest %+.3f mm (%+.4f in), %s", over, over / Length.MM_PER_INCH, crest));
         double off = sighting.pitch().over(thread.pitch()) - 1;
@@ -112,6 +107,21 @@ public record Identification(
             why.append("; shank as ").append(blank.list()).append(blank.read() ? "" : " (remembered)");
         }
         return why.toString();
+    }
+
+    private static String crest(double share, @Nullable Integer rings) {
+        if (rings != null && (rings == 1 || rings == 2)) {
+            return rings == 1
+                    ? "as on the first tap of a hand set, undersize by design"
+                    : "as on the second tap of a hand set, undersize by design";
+        }
+        if (share > 0.03) {
+            return "over nominal, as on a fresh tap";
+        }
+        if (share > UNDER_SHARE) {
+            return "at nominal, as on a worn tap";
+        }
+        return rings == null ? "under nominal: worn, or the first of a hand set" : "under nominal: worn";
     }
 
     private static List<Caution> cautions(List<Candidate> shown, Sighting sighting) {

@@ -36,7 +36,18 @@ public record Sighting(Length major, Length pitch, Length uncertainty, Seen seen
             @Nullable Integer flutes,
             @Nullable Angle angle,
             @Nullable Integer rings,
-            Hand hand) {
-        public static final Seen NOTHING = new Seen(null, null, null, null, Hand.RIGHT);
+            Helix helix) {
+        public static final Seen NOTHING = new Seen(null, null, null, null, Helix.RIGHT);
+    }
+
+    /**
+     * How the thread winds.
+     *
+     * @param starts counted at the end of the thread; null when not looked at
+     * @param leadAngle of the thread's groove against a plane square to the axis, at the pitch line
+     */
+    public record Helix(
+            Hand hand, @Nullable Integer starts, @Nullable Angle leadAngle) {
+        public static final Helix RIGHT = new Helix(Hand.RIGHT, null, null);
     }
 }

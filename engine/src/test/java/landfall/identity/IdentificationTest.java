@@ -69,8 +69,8 @@ class IdentificationTest {
     void theLookThatTellsTwoApartIsNamed() {
         Identification both = inch(0.2545, 20);
         assertThat(both.candidates().stream().map(Candidate::name)).contains("1/4-20 UNC", "1/4-20 BSW");
-        assertThat(both.tellApart()).contains("thread gauge to the flanks");
-        var seen = new Sighting.Seen(null, null, Angle.ofDeg(55), null, Hand.RIGHT);
+        assertThat(both.tellApart().words()).contains("thread gauge to the flanks");
+        var seen = new Sighting.Seen(null, null, Angle.ofDeg(55), null, Sighting.Helix.RIGHT);
         Identification told = Identification.of(new Sighting(Length.ofInch(0.2545), Length.ofInch(0.05), FINE, seen))
                 .value();
         assertThat(told.candidates().get(0).name()).isEqualTo("1/4-20 BSW");
@@ -105,7 +105,7 @@ class IdentificationTest {
                                     thread.pitch(),
                                     Length.ofMm(0.01),
                                     new Sighting.Seen(
-                                            null, null, thread.profile().includedAngle(), null, Hand.RIGHT)))
+                                            null, null, thread.profile().includedAngle(), null, Sighting.Helix.RIGHT)))
                             .value();
                     return found.candidates().stream()
                             .limit(3)
@@ -121,7 +121,7 @@ class IdentificationTest {
         Identification unknown = metric(9.65, 1.5, Sighting.Seen.NOTHING);
         assertThat(unknown.candidates().get(0).name()).isEqualTo("M10x1.5");
         assertThat(unknown.cautions().stream().map(Caution::code)).contains("ringsNotTold");
-        Identification ringed = metric(9.65, 1.5, new Sighting.Seen(null, null, null, 1, Hand.RIGHT));
+        Identification ringed = metric(9.65, 1.5, new Sighting.Seen(null, null, null, 1, Sighting.Helix.RIGHT));
         assertThat(ringed.candidates().get(0).name()).isEqualTo("M10x1.5");
         assertThat(ringed.cautions().stream().map(Caution::code)).doesNotContain("ringsNotTold");
     }
@@ -129,7 +129,10 @@ class IdentificationTest {
     @Test
     void aListedShankRaisesItsCandidate() {
         var bare = metric(8.05, 1.25, Sighting.Seen.NOTHING);
-        var listed = metric(8.05, 1.25, new Sighting.Seen(Length.ofMm(8), 4, null, null, Hand.LEFT));
+        var listed = metric(
+                8.05,
+                1.25,
+                new Sighting.Seen(Length.ofMm(8), 4, null, null, new Sighting.Helix(Hand.LEFT, null, null)));
         assertThat(listed.candidates().get(0).score())
                 .isGreaterThan(bare.candidates().get(0).score());
         assertThat(listed.candidates().get(0).name()).isEqualTo("M8x1.25-LH");
@@ -167,5 +170,62 @@ class IdentificationTest {
             assertThat(blank.square()).isLessThan(blank.shank());
             assertThat(blank.lengths().thread()).isLessThan(blank.lengths().overall());
         }
+    }
+
+    private static Identification seen(double major, double pitch, Sighting.Seen seen) {
+        return metric(major, pitch, seen);
+    }
+
+    /** M16 pitch 1.5, lead 3: the groove stands at atan(3/(pi 14.98)) = 3.65 degrees, half of that with one start. */
+    @ParameterizedTest
+    @CsvSource({"3.65, M16xPh3P1.5", "1.83, M16x1.5", "5.45, M16xPh4.5P1.5"})
+    void theLeadAngleTellsTheStarts(double degrees, String name) {
+        var helix = new Sighting.Helix(Hand.RIGHT, null, Angle.ofDeg(degrees));
+        var seen = new Sighting.Seen(null, null, null, null, helix);
+        assertThat(seen(16.1, 1.5, seen).candidates().get(0).name()).isEqualTo(name);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "16.1, 1.5, M16xPh3P1.5-LH",
+        "40.2, 7, Tr40x14(P7)-LH",
+        "6.465, 1.27, 0.2500-0.05P-0.1L UNC-LH",
+        "4.75, 0.81, '2 BA, 2 starts-LH'"
+    })
+    void handAndStartsThatWereSeenAreInTheName(double major, double pitch, String name) {
+        var seen = new Sighting.Seen(null, null, null, null, new Sighting.Helix(Hand.LEFT, 2, null));
+        assertThat(seen(major, pitch, seen).candidates().get(0).name()).isEqualTo(name);
+    }
+
+    @Test
+    void aLeadAngleBetweenTwoCountsIsRefused() {
+        var seen = new Sighting.Seen(null, null, null, null, new Sighting.Helix(Hand.RIGHT, null, Angle.ofDeg(2.7)));
+        assertThatThrownBy(() -> seen(16.1, 1.5, seen))
+                .hasMessage(
+                        "lead-angle: \"2.70 deg, which is 1.48 starts\" must be near a whole number of starts. To mend:"
+                                + " measure from the plane square to the axis, or count the starts at the end of the thread.");
+    }
+
+    @Test
+    void theFirstTapsOfAHandSetAreNotCalledWorn() {
+        var first = new Sighting.Seen(null, null, null, 1, Sighting.Helix.RIGHT);
+        Identification told = seen(7.7, 1.25, first);
+        assertThat(told.candidates().get(0).why()).contains("first tap of a hand set, undersize by design");
+        assertThat(told.cautions()).extracting("code").doesNotContain("ringsNotTold");
+        assertThat(seen(7.7, 1.25, Sighting.Seen.NOTHING).cautions())
+                .extracting("code")
+                .contains("ringsNotTold");
+    }
+
+    /**
+     * An insert tap of 1/4-20 (crest .3177 to .3187 in a printed table) lies beside the next size of 20 threads an
+     * inch.
+     */
+    @Test
+    void anInsertTapIsNotTakenForTheNextSize() {
+        Identification found = inch(0.3182, 20);
+        assertThat(found.candidates()).extracting(Candidate::name).startsWith("STI 1/4-20 UNC", "5/16-20 UN");
+        assertThat(found.cautions()).extracting("code").contains("insertTap");
+        assertThat(found.tellApart().measure()).isEqualTo("crest");
     }
 }

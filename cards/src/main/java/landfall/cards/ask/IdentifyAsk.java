@@ -20,6 +20,7 @@ import landfall.fault.OutOfRange;
 import landfall.identity.Candidate;
 import landfall.identity.Identification;
 import landfall.identity.Sighting;
+import landfall.identity.TellApart;
 import landfall.quantity.Angle;
 import landfall.quantity.Length;
 import landfall.quantity.UnitSystem;
@@ -30,13 +31,13 @@ import landfall.working.Worked;
 public final class IdentifyAsk implements Question {
     private static final Kind<Double> TPI = Quantities.number(0.5, 200);
     private static final Field<Length> MAJOR =
-            Field.needed("major", Quantities.length(0.3, 400), "0.2545 in").worded("identify.major");
+            Field.needed("major", Quantities.diameter(0.3, 400), "0.2545 in").worded("identify.major");
     private static final Field<Double> THREADS =
             Field.optional("tpi", TPI, "20").worded("identify.tpi");
     private static final Field<Length> PITCH =
             Field.optional("pitch", Quantities.length(0.05, 50), "1.25 mm").worded("identify.pitch");
     private static final Field<Length> SHANK =
-            Field.optional("shank", Quantities.length(0.5, 400), "8 mm").worded("identify.shank");
+            Field.optional("shank", Quantities.diameter(0.5, 400), "8 mm").worded("identify.shank");
     private static final Field<Integer> FLUTES =
             Field.optional("flutes", Kinds.count(1, 16), "4").worded("identify.flutes");
     private static final Field<Angle> ANGLE =
@@ -46,10 +47,26 @@ public final class IdentifyAsk implements Question {
     private static final Field<Hand> HAND = Field.optional(
                     "hand", Kinds.<Hand>choice(Kinds.ordered("right", Hand.RIGHT, "left", Hand.LEFT)), "right")
             .worded("identify.hand");
+    private static final Field<Integer> STARTS =
+            Field.optional("starts", Kinds.count(1, 12), "2").worded("identify.starts");
+    private static final Field<Angle> LEAD_ANGLE =
+            Field.optional("lead-angle", Quantities.angle(0.2, 45), "3.4 deg").worded("identify.lead-angle");
     private static final Field<Length> UNCERTAINTY =
             Field.optional("uncertainty", Quantities.length(0, 2), "0.02 mm").worded("identify.uncertainty");
-    private static final Form FORM =
-            Form.of("identify", MAJOR, THREADS, PITCH, SHANK, FLUTES, ANGLE, RINGS, HAND, UNCERTAINTY, ThreadAsk.UNITS);
+    private static final Form FORM = Form.of(
+            "identify",
+            MAJOR,
+            THREADS,
+            PITCH,
+            SHANK,
+            FLUTES,
+            ANGLE,
+            RINGS,
+            HAND,
+            STARTS,
+            LEAD_ANGLE,
+            UNCERTAINTY,
+            ThreadAsk.UNITS);
 
     private static final Length USUAL_UNCERTAINTY = Length.ofMm(0.02);
 
@@ -137,7 +154,10 @@ public final class IdentifyAsk implements Question {
                 entries.get(FLUTES).orElse(null),
                 entries.get(ANGLE).orElse(null),
                 entries.get(RINGS).orElse(null),
-                entries.get(HAND).orElse(Hand.RIGHT));
+                new Sighting.Helix(
+                        entries.get(HAND).orElse(Hand.RIGHT),
+                        entries.get(STARTS).orElse(null),
+                        entries.get(LEAD_ANGLE).orElse(null)));
         return new Sighting(entries.need(MAJOR), pitch, entries.get(UNCERTAINTY).orElse(USUAL_UNCERTAINTY), seen);
     }
 
@@ -156,8 +176,14 @@ public final class IdentifyAsk implements Question {
         List<Item> items = new ArrayList<>();
         items.add(new Item.Rows("candidates", rows));
         items.add(behind.figure("other", found.other(), Unit.PURE, "p_other"));
-        if (found.tellApart() != null) {
-            items.add(new Item.Text("tellApart", found.tellApart()));
+        TellApart apart = found.tellApart();
+        if (apart != null) {
+            items.add(new Item.Text("tellApart", apart.words()));
+            items.add(Item.Group.of(
+                    "nextLook",
+                    new Item.Text("measure", apart.measure()),
+                    new Item.Text("first", apart.first()),
+                    new Item.Text("second", apart.second())));
         }
         return items;
     }

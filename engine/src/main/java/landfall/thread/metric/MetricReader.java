@@ -85,7 +85,10 @@ public final class MetricReader {
         } else {
             c.blanks();
         }
-        boolean bracket = c.take('(');
+        boolean bracket = c.peek() == '(' && c.peek(1) == 'P';
+        if (bracket) {
+            c.skip();
+        }
         if (byLead || bracket || c.peek() == 'P') {
             if (!c.take('P')) {
                 throw c.expected("the pitch after the lead, as in Ph3P1.5");
@@ -174,15 +177,41 @@ public final class MetricReader {
                 group = Engagement.Group.N;
             } else if (c.takeWord("L")) {
                 group = Engagement.Group.L;
-            } else if (c.takeWord("TWO") || c.takeWord("THREE") || c.takeWord("FOUR") || c.takeWord("STARTS")) {
+            } else if (startsInWords(size, place)) {
                 c.blanks();
             } else if (c.takeWord("FINE")) {
                 fine(size, place);
             } else if (c.atDigit()) {
-                figure();
+                figure(size);
             } else {
                 throw c.expected("a class such as 6H or 6g, S, L, a length of engagement, LH, or the end");
             }
+        }
+    }
+
+    /** TWO STARTS and the like, which must agree with lead and pitch. */
+    private boolean startsInWords(MetricSize size, int place) {
+        List<String> counts = List.of("ONE", "TWO", "THREE", "FOUR", "FIVE", "SIX");
+        for (int i = 0; i < counts.size(); i++) {
+            if (c.takeWord(counts.get(i)) || i == 1 && c.takeWord("DOUBLE")) {
+                c.separators();
+                if (!c.takeWord("STARTS") && !c.takeWord("START")) {
+                    throw c.expected("START or STARTS");
+                }
+                agree(size, i + 1, place);
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void agree(MetricSize size, int starts, int place) {
+        if (starts != size.starts()) {
+            throw c.refuse(
+                    place,
+                    "says %d starts at character %d, but its pitch and lead say %d"
+                            .formatted(starts, place + 1, size.starts()),
+                    "write " + new MetricSize(size.diameter(), size.pitch(), Math.max(1, starts)).label());
         }
     }
 
@@ -201,7 +230,7 @@ public final class MetricReader {
         }
     }
 
-    private void figure() {
+    private void figure(MetricSize size) {
         int place = c.at();
         if (Character.isLetter(c.peek(1)) && !c.startsWith("MM")) {
             Zone zone = ZoneReader.read(c);
@@ -218,8 +247,13 @@ public final class MetricReader {
             }
             return;
         }
-        length = mm(place);
+        int value = mm(place);
         c.blanks();
+        if (c.takeWord("STARTS") || c.takeWord("START")) {
+            agree(size, value / PitchIndex.UNITS_PER_MM, place);
+            return;
+        }
+        length = value;
         c.takeWord("MM");
         if (length == 0) {
             throw c.refuse(place, "has a length of engagement of nothing at character " + (place + 1), "leave it out");

@@ -11,6 +11,7 @@ import landfall.quantity.Limits;
 import landfall.thread.ExternalExtras;
 import landfall.thread.MinorRounding;
 import landfall.thread.SideLimits;
+import landfall.thread.scan.InchHead;
 import landfall.thread.scan.Numerals;
 import landfall.working.Pen;
 import landfall.working.Rule;
@@ -32,6 +33,9 @@ final class UnifiedLimits {
     private static final long QUARTER_INCH = Numerals.ONE / 4;
     /** Number 6: from here on minor diameters have three places. */
     private static final long NUMBER_6 = 13_800_000L;
+
+    /** To eight places as pitches are: cut off instead, 13 an inch would count as coarser than itself. */
+    private static final long THIRTEEN_AN_INCH = InchHead.pitchOf(13 * Numerals.ONE);
 
     private final long D;
     private final long P;
@@ -223,7 +227,7 @@ final class UnifiedLimits {
         Rule rule;
         double tolerance;
         if (fit.isClose()) {
-            boolean coarse = P > Numerals.ONE / 13;
+            boolean coarse = P > THIRTEEN_AN_INCH;
             rule = coarse ? UnifiedRules.TD1_CLOSE_COARSE : UnifiedRules.TD1_CLOSE_FINE;
             tolerance = Math.max(bySize, coarse ? 0.12 * p : 0.23 * p - 1.5 * p * p);
         } else if (D < QUARTER_INCH) {

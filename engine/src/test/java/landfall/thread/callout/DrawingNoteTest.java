@@ -93,6 +93,10 @@ class DrawingNoteTest {
                         + " Tr40x7, STI M6x1 was expected. To mend: write it as M8x1.25-6H or 1/4-20 UNC-2B.",
                 "M8 FINE | thread: \"M8 FINE\" says FINE at character 4 but gives no fine pitch. To mend: write M8x1 or"
                         + " M8x0.75.",
+                "M20x2 (TWO STARTS) | thread: \"M20x2 (TWO STARTS)\" says 2 starts at character 8, but its pitch and lead"
+                        + " say 1. To mend: write M20xPh4P2.",
+                "M20x2 3 starts | thread: \"M20x2 3 starts\" says 3 starts at character 7, but its pitch and lead say 1."
+                        + " To mend: write M20xPh6P2.",
                 "M8x1.25-6HX | thread: \"M8x1.25-6HX\" has a tap maker's mark at character 9, which is no class of a"
                         + " thread. To mend: write 6H; the X belongs to the tap, whose own limits must be taken from it.",
                 "1/2-10 ACME-2C | thread: \"1/2-10 ACME-2C\" asks for a centralizing class at character 13, whose limits"

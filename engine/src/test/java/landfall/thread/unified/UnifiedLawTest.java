@@ -105,6 +105,14 @@ class UnifiedLawTest {
         assertThat(inch(side("1/4-20 UNC-2B LE 0.5").pitch().max())).isEqualTo(0.2228, within(NOTHING));
     }
 
+    /** Its pitch is .07692308 to eight places, over 1/13 by a hair: it belongs to the finer rule all the same. */
+    @Test
+    void thirteenAnInchTakesTheFineRuleOfTheMinorDiameterInClass3B() {
+        // 0.23/13 - 1.5/169 = .00882 against 0.12/13 = .00923; D1 = 2 - 1.08253175/13 = 1.916728
+        assertThat(inch(side("2-13 UNS-3B").minor().max())).isEqualTo(1.9255, within(NOTHING));
+        assertThat(inch(side("2-12 UN-3B").minor().max())).isEqualTo(1.9198, within(NOTHING));
+    }
+
     @Test
     void aRoundedRootMovesTheMinorDiameterOnly() {
         SideLimits flat = side("1/2-13 UNC-2A");
