@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import landfall.app.figure.AnswerView;
 import landfall.app.figure.Reply;
 import landfall.app.given.Cell;
 import landfall.app.given.Cells;
@@ -45,15 +46,13 @@ public final class HolePage {
         Answer<Map<String, String>> typed = Typed.of(ctx).map(HoleEnds::spelled);
         Reply reply = Reply.to(QUESTION, typed);
         Map<String, String> given = typed instanceof Answer.Of<Map<String, String>> of ? of.value() : Map.of();
-        HoleChoice choice =
-                reply.answer() == null || !(QUESTION.choice(given) instanceof Answer.Of<Worked<HoleChoice>> of)
-                        ? null
-                        : of.value().value();
+        AnswerView answered = reply.answer();
+        HoleChoice choice = answered == null || !(QUESTION.choice(given) instanceof Answer.Of<Worked<HoleChoice>> of)
+                ? null
+                : of.value().value();
         Map<String, Object> answer = new HashMap<>();
         answer.put("reply", reply);
-        answer.put(
-                "sketches",
-                choice == null ? List.of() : sketches(choice, reply.answer().units()));
+        answer.put("sketches", choice == null || answered == null ? List.of() : sketches(choice, answered.units()));
         answer.put("onward", choice == null ? List.of() : onward(given, choice));
         if (Shell.asksForAnswerOnly(ctx)) {
             shell.show(ctx, "hole-answer", answer);

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import landfall.app.figure.AnswerView;
 import landfall.app.figure.Reply;
 import landfall.app.figure.RowView;
 import landfall.app.given.Cells;
@@ -64,7 +65,7 @@ public final class WhyPage {
             carried.putIfAbsent("cuts", given.get("material"));
         }
         List<Remedy> causes = new ArrayList<>();
-        for (RowView row : reply.answer().rowsOf("causes")) {
+        for (RowView row : rows(reply, "causes")) {
             List<Onward> next = Questions.of(row.code("page")).stream()
                     .filter(question -> !question.noun().equals("why"))
                     .map(question -> to(question, carried))
@@ -81,11 +82,16 @@ public final class WhyPage {
         return Onward.to(question, PATHS.getOrDefault(question.noun(), "/" + question.noun()), carried);
     }
 
+    private static List<RowView> rows(Reply reply, String key) {
+        AnswerView answer = reply.answer();
+        return answer == null ? List.of() : answer.rowsOf(key);
+    }
+
     /** Every symptom held, to choose from. */
     private static List<Seen> symptoms(Map<String, String> given) {
         Reply list = Reply.to(QUESTION, Answer.of(Map.of("units", "metric")));
         List<Seen> seen = new ArrayList<>();
-        for (RowView row : list.answer().rowsOf("symptoms")) {
+        for (RowView row : rows(list, "symptoms")) {
             Map<String, String> typed = new LinkedHashMap<>(given);
             typed.put("symptom", row.code("symptom"));
             seen.add(new Seen(row.code("symptom"), row.code("means"), Typed.address(Place.WHY.path(), typed)));
