@@ -41,6 +41,14 @@ final class TapCautions {
                     "The blank's lengths are from memory: measure the tap before you count on its reach.",
                     "l_r"));
         }
+        cautions.addAll(ofTheTap(wish));
+        cautions.addAll(wish.callOut().cautions());
+        cautions.addAll(ALWAYS);
+        return List.copyOf(cautions);
+    }
+
+    private static List<Caution> ofTheTap(TapWish wish) {
+        List<Caution> cautions = new ArrayList<>();
         if (wish.byHand()) {
             cautions.add(new Caution(
                     "startSquare",
@@ -53,7 +61,8 @@ final class TapCautions {
                 cautions.add(new Caution(
                         "powerThread",
                         "A trapezoidal thread takes out two to three times the metal of the coarse sharp thread of"
-                                + " its diameter: a set of two or three taps, or a tandem tap that roughs and finishes; oil in plenty, slow, and ask"
+                                + " its diameter: a set of two or three taps, or a tandem tap that"
+                                + " roughs and finishes; oil in plenty, slow, and ask"
                                 + " cut for the torque.",
                         ""));
             case STI_INCH, STI_METRIC ->
@@ -64,8 +73,6 @@ final class TapCautions {
                         ""));
             default -> {}
         }
-        cautions.addAll(wish.callOut().cautions());
-        cautions.addAll(ALWAYS);
-        return List.copyOf(cautions);
+        return cautions;
     }
 }

@@ -69,7 +69,8 @@ final class DriveCautions {
             case MILL ->
                 add(
                         "mill",
-                        "Mill: the feed is the lead each turn, both ways; a holder with float unless the spindle is held"
+                        "Mill: the feed is the lead each turn, both ways; a holder with float"
+                                + " unless the spindle is held"
                                 + " to the feed. A feed off by 1 %% is %.2f mm over this depth."
                                         .formatted(0.01 * wish.depth().mm()),
                         "L");

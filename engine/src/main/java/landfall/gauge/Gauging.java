@@ -113,12 +113,14 @@ public record Gauging(
         return family == Family.NPTF
                 ? new Caution(
                         "taperPlug",
-                        "A dryseal hole is gauged by the L1 plug and the L3 plug; their stand-offs must agree within half a"
+                        "A dryseal hole is gauged by the L1 plug and the L3 plug; their stand-offs"
+                                + " must agree within half a"
                                 + " turn (from memory). The limits of its crests and roots are not held.",
                         "thread")
                 : new Caution(
                         "taperPlug",
-                        "Turn the plug in by hand. The face counts, or on a chamfer larger than the thread the last scratch"
+                        "Turn the plug in by hand. The face counts, or on a chamfer larger than the"
+                                + " thread the last scratch"
                                 + " of thread on it (from memory).",
                         "thread");
     }

@@ -122,25 +122,29 @@ final class PlaceCautions {
                             + InsertSeat.fullThread(diameter.get(), thread).words() + " of full thread.");
             return;
         }
-        if (insert.get().fullThread().compareTo(depth.fullThread()) > 0) {
+        seat(depth, insert.get());
+    }
+
+    private void seat(DepthStack depth, InsertSeat insert) {
+        if (insert.fullThread().compareTo(depth.fullThread()) > 0) {
             add(
                     "insertLongerThanThread",
                     "T_i",
-                    "This insert needs " + insert.get().fullThread().words() + " of full thread, "
+                    "This insert needs " + insert.fullThread().words() + " of full thread, "
                             + depth.fullThread().words() + " is asked for: it would stand proud or bind.");
         }
-        if (depth.drill().compareTo(insert.get().drill()) < 0) {
+        if (depth.drill().compareTo(insert.drill()) < 0) {
             add(
                     "insertDrillsDeeper",
                     "T_iq",
-                    "The standard of the insert drills " + insert.get().drill().words()
+                    "The standard of the insert drills " + insert.drill().words()
                             + " deep, more than the sum of thread, chamfer and room here: go by it.");
         }
         if (thread.family() == Family.STI_INCH) {
             add(
                     "insertSeatMetric",
                     "Q_i",
-                    "The depths of the insert were read for metric inserts; inch ones are taken" + " alike.");
+                    "The depths of the insert were read for metric inserts; inch ones are taken alike.");
         }
         add(
                 "insertWall",

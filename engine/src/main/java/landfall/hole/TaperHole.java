@@ -187,7 +187,8 @@ public record TaperHole(
         if (!straight.charted) {
             cautions.add(new Caution(
                     "drillDerived",
-                    "No chart held names a drill for this thread: the one nearest to its minor diameter half-way into the"
+                    "No chart held names a drill for this thread: the one nearest to its minor"
+                            + " diameter half-way into the"
                             + " hand-tight length is taken, where the charts of other sizes lie as well.",
                     "δ"));
         }

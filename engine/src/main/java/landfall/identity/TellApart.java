@@ -62,7 +62,8 @@ public record TellApart(String measure, String first, String second, String word
                     a.major().words(),
                     b.major().words(),
                     names
-                            + "measure the crests again, behind the chamfer: nominal %s or %s, a fresh tap a little over it."
+                            + ("measure the crests again, behind the chamfer:"
+                                            + " nominal %s or %s, a fresh tap a little over it.")
                                     .formatted(a.major().words(), b.major().words()));
         }
         return new TellApart(

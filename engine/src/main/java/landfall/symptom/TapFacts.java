@@ -80,6 +80,16 @@ public record TapFacts(Length chip, double backTurn) {
                 "gap",
                 Fact.plain("The heel of the land ahead comes to the chip's root after %.2f turns back."
                         .formatted(backTurn)));
+        flutes(tap, facts);
+        Length due = Wear.DUE.land(tap.thread(), Pen.NONE);
+        facts.put(
+                "wear",
+                Fact.plain("A tap of this size is due at a wear land of " + due.words() + " (common practice)."));
+        rake(tap, material, facts);
+        limits(tap, facts);
+    }
+
+    private static void flutes(Tap tap, Map<String, Fact> facts) {
         ChipFlow flow = ChipFlow.of(tap.flutes().kind(), tap.thread().hand());
         if (tap.flutes().kind() != FluteKind.FORMING) {
             facts.put(
@@ -94,12 +104,6 @@ public record TapFacts(Length chip, double backTurn) {
         } else {
             facts.put("kind", Fact.down("This tap is no spiral point."));
         }
-        Length due = Wear.DUE.land(tap.thread(), Pen.NONE);
-        facts.put(
-                "wear",
-                Fact.plain("A tap of this size is due at a wear land of " + due.words() + " (common practice)."));
-        rake(tap, material, facts);
-        limits(tap, facts);
     }
 
     private static void rake(Tap tap, @Nullable WorkMaterial material, Map<String, Fact> facts) {

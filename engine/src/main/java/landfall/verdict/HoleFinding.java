@@ -131,7 +131,8 @@ final class HoleFinding {
         if (pitch != null && plugs.goes() == null) {
             cautions.add(new Caution(
                     "functionalSize",
-                    "A pitch diameter in its limits does not show that a screw goes in: errors of lead and flank make the"
+                    "A pitch diameter in its limits does not show that a screw goes in: errors of"
+                            + " lead and flank make the"
                             + " hole act smaller. Only GO tells.",
                     "pitch diameter"));
         }

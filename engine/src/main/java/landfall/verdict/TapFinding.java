@@ -94,8 +94,10 @@ final class TapFinding {
         }
         cautions.add(new Caution(
                 "holeIsAnEstimate",
-                "What the tap cuts lies between its own size (held stiffly, in iron and brass) and that and the run-out of"
-                        + " its chamfer (floating). Thin walls and springy metals close in and may come out under it: gauge"
+                "What the tap cuts lies between its own size (held stiffly, in iron and brass) and"
+                        + " that and the run-out of"
+                        + " its chamfer (floating). Thin walls and springy metals close in and may"
+                        + " come out under it: gauge"
                         + " the first hole.",
                 "E_h"));
         return CutHole.of(
@@ -111,12 +113,14 @@ final class TapFinding {
                 rings == null
                         ? new Caution(
                                 "ringsNotTold",
-                                "Under its limits. The first and second taps of a hand set are so by design: look for rings"
+                                "Under its limits. The first and second taps of a hand set are so"
+                                        + " by design: look for rings"
                                         + " round the shank before calling it worn.",
                                 "rings")
                         : new Caution(
                                 "handSet",
-                                "With %d ring%s it is not the last of a hand set: it is undersize by design, and only the"
+                                ("With %d ring%s it is not the last of a hand set: it is undersize"
+                                                        + " by design, and only the")
                                                 .formatted(rings, rings == 1 ? "" : "s")
                                         + " last tap makes the size.",
                                 "rings"));

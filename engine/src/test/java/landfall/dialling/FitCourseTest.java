@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Random;
+import landfall.grind.Place;
 import landfall.quantity.Angle;
 import landfall.quantity.Length;
 import org.junit.jupiter.api.DisplayName;
@@ -22,9 +23,10 @@ class FitCourseTest {
                 .course();
     }
 
+    /** On the crests nothing but a fixture tells what the dial should read. */
     @Test
     void readingsWithoutScatterLieOnIt() {
-        FitCourse course = course(UNEVEN.exact(even(40, 5), 0.001), Beside.NOTHING);
+        FitCourse course = course(UNEVEN.exact(Place.CREST, even(40, 5), 0.001), Beside.NOTHING);
         assertThat(course.readings())
                 .hasSize(15)
                 .allSatisfy(at -> assertThat(at.left().mm()).isEqualTo(0, within(1e-9)));

@@ -127,12 +127,14 @@ class DialPageTest {
     }
 
     @Test
-    void withoutAFixtureThereAreOnlyHollowNeedlesAndThePageSaysWhatItLacks() {
+    void onTheCrestsWithoutAFixtureThereAreOnlyHollowNeedlesAndThePageSaysWhatItLacks() {
         Page page = onTheWayFromTheSetUp(Chromium.DESKTOP);
         readings(page).fill(TYPED);
         assertThat(page.locator(".land-row")).hasCount(3);
         String bare = page.url().replaceAll("&(cam|wheel|dial|swivel|name|working|cuts)[^&]*", "");
         page.navigate(bare);
+        assertThat(page.locator("table.readings thead")).containsText("Should read");
+        page.navigate(bare + "&place=crest");
         assertThat(page.locator("#answer")).containsText("Give the fixture, and a black needle shows");
         assertThat(page.locator("table.readings thead")).not().containsText("Should read");
         assertThat(hollow(page)).isEqualTo(9);

@@ -55,6 +55,18 @@ class EveryPageTest {
         for (Examples.Example example : Examples.all()) {
             pages.put("grind-" + example.tapFile().replace(".json", ""), example.address());
         }
+        holes(pages);
+        taps(pages);
+        gauges(pages);
+        pages.put("crib", "/crib");
+        pages.put("crib-thing", "/crib/T-17?event=tapped");
+        pages.put("methods", "/methods");
+        pages.put("sources", "/methods/sources");
+        pages.put("trouble", "/nowhere");
+        return pages;
+    }
+
+    private static void holes(Map<String, String> pages) {
         pages.put("hole-inch", "/hole?thread=1%2F4-20+UNC-2B&depth=1%2F2&end=through");
         pages.put("cut-empty", "/cut");
         for (CutExample example : CutExample.all()) {
@@ -65,6 +77,9 @@ class EveryPageTest {
         pages.put("tap", "/tap?thread=M8x1.25-6H&depth=16+mm&blind=yes");
         pages.put("why", "/why?symptom=torn-flank&callout=M8x1.25-6H");
         pages.put("broken", "/why/broken?thread=M8x1.25-6H&worth=high");
+    }
+
+    private static void taps(Map<String, String> pages) {
         pages.put("identify", "/identify?major=.2545&tpi=20");
         String tap = Examples.all().get(1).address().replaceAll("&?(cam|wheel|dial|swivel|name)[^&]*", "");
         for (String question : List.of("life", "decide", "inspect")) {
@@ -76,6 +91,9 @@ class EveryPageTest {
         String m10 = Examples.all().get(2).address().replace("/grind?", "/grind/dial?");
         pages.put("dial", m10 + "&readings=" + readings);
         pages.put("dial-refused", m10 + "&readings=1+0+zero");
+    }
+
+    private static void gauges(Map<String, String> pages) {
         pages.put("gauge-empty", "/gauge");
         pages.put("gauge", "/gauge?thread=1%2F4-20+UNC-2A&wire=.0289&over=.2625");
         pages.put("gauge-anvil", "/gauge?thread=M10x1.5&flutes=3&reading=10.2&crest=10.05");
@@ -88,12 +106,6 @@ class EveryPageTest {
                     "thread-" + callOut.replaceAll("\\W", ""),
                     "/thread?thread=" + URLEncoder.encode(callOut, StandardCharsets.UTF_8));
         }
-        pages.put("crib", "/crib");
-        pages.put("crib-thing", "/crib/T-17?event=tapped");
-        pages.put("methods", "/methods");
-        pages.put("sources", "/methods/sources");
-        pages.put("trouble", "/nowhere");
-        return pages;
     }
 
     @Test

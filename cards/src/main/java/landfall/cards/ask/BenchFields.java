@@ -62,7 +62,8 @@ final class BenchFields {
                             "",
                             text,
                             "is no mark that is known here",
-                            "write H3, L2, D5, ISO 2, 6H, cut thread or +.0017; for an X position or an S in a circle give"
+                            "write H3, L2, D5, ISO 2, 6H, cut thread or +.0017; for an X position"
+                                    + " or an S in a circle give"
                                     + " tap-min and tap-max")));
         } catch (OutOfRange e) {
             return Answer.refused(e.finding());

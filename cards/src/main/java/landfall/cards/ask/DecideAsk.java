@@ -103,18 +103,7 @@ public final class DecideAsk implements Question {
         List<Step> steps = new ArrayList<>(worked.steps());
         steps.addAll(beside.steps());
         Behind behind = new Behind(steps);
-        List<Item> items = new ArrayList<>();
-        items.add(new Item.Text("callout", tap.callOut().normal()));
-        items.add(new Item.Text("way", decision.chosen().way().code()));
-        items.add(new Item.Text("why", decision.chosen().why()));
-        entries.get(PRICE)
-                .filter(price -> !price.currency().isEmpty())
-                .ifPresent(price -> items.add(new Item.Text("currency", price.currency())));
-        Holding holding = Holding.of(tap);
-        items.add(Item.Group.of(
-                "hold",
-                new Item.Text("way", holding.way().name().toLowerCase(Locale.ROOT)),
-                new Item.Text("why", holding.words(tap))));
+        List<Item> items = chosen(tap, decision, entries);
         items.add(new Item.Rows(
                 "ways",
                 decision.all().stream().map(choice -> row(choice, behind)).toList()));
@@ -136,6 +125,23 @@ public final class DecideAsk implements Question {
                 items,
                 steps,
                 cautions);
+    }
+
+    /** The way that was chosen, and how the tap is held for it. */
+    private static List<Item> chosen(Tap tap, Decision decision, Entries entries) {
+        List<Item> items = new ArrayList<>();
+        items.add(new Item.Text("callout", tap.callOut().normal()));
+        items.add(new Item.Text("way", decision.chosen().way().code()));
+        items.add(new Item.Text("why", decision.chosen().why()));
+        entries.get(PRICE)
+                .filter(price -> !price.currency().isEmpty())
+                .ifPresent(price -> items.add(new Item.Text("currency", price.currency())));
+        Holding holding = Holding.of(tap);
+        items.add(Item.Group.of(
+                "hold",
+                new Item.Text("way", holding.way().name().toLowerCase(Locale.ROOT)),
+                new Item.Text("why", holding.words(tap))));
+        return items;
     }
 
     /** How the face is ground, where that way is open and the rake is known. */

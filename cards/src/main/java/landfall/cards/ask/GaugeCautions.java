@@ -27,7 +27,8 @@ final class GaugeCautions {
         if (pitch != null && pitch.assumed()) {
             cautions.add(new Caution(
                     "uncertaintyAssumed",
-                    "The uncertainty of the reading was not told. Taken (common practice): %s for it, and where they count %s for"
+                    ("The uncertainty of the reading was not told. Taken (common practice): %s for it,"
+                                            + " and where they count %s for")
                                     .formatted(micrometres(usual.reading()), micrometres(usual.wire()))
                             + " the wires, %s for the crests, %.1f deg for the half angle."
                                     .formatted(

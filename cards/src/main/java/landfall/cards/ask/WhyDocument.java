@@ -91,18 +91,19 @@ final class WhyDocument {
         return Item.Group.of(
                 "cut",
                 behind.figure("hole", cut.wish().hole(), "D_h"),
-                band("torque", cut.load().torque().full(), Unit.TORQUE, "T_l", "T", "T_h"),
-                band("breaking", cut.load().strength().breaking(), Unit.TORQUE, "B_l", "B_e", "B_h"),
-                band("margin", cut.load().margin(), Unit.PURE, "m_l", "m", "m_h"),
-                band("clearAfterDepth", cut.chips().room().clearAfter(), Unit.LENGTH, "z_l", "z_c", "z_h"));
+                band("torque", cut.load().torque().full(), Unit.TORQUE, List.of("T_l", "T", "T_h")),
+                band("breaking", cut.load().strength().breaking(), Unit.TORQUE, List.of("B_l", "B_e", "B_h")),
+                band("margin", cut.load().margin(), Unit.PURE, List.of("m_l", "m", "m_h")),
+                band("clearAfterDepth", cut.chips().room().clearAfter(), Unit.LENGTH, List.of("z_l", "z_c", "z_h")));
     }
 
-    private Item band(String key, Band band, Unit unit, String low, String expected, String high) {
+    /** @param symbols of the low, the expected and the high figure */
+    private Item band(String key, Band band, Unit unit, List<String> symbols) {
         return new Item.BandFigure(
                 key,
-                behind.point(band.low(), unit, low),
-                behind.point(band.expected(), unit, expected),
-                behind.point(band.high(), unit, high),
+                behind.point(band.low(), unit, symbols.get(0)),
+                behind.point(band.expected(), unit, symbols.get(1)),
+                behind.point(band.high(), unit, symbols.get(2)),
                 unit);
     }
 

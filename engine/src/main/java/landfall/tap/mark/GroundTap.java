@@ -42,7 +42,8 @@ final class GroundTap {
         if (thread.major().inch() > WIDE_FROM_INCH) {
             cautions.add(new Caution(
                     "wideOverOneInch",
-                    "Over 1 in one table gives special taps a pitch tolerance of .0010 in and more; stock taps are .0005"
+                    "Over 1 in one table gives special taps a pitch tolerance of .0010 in and more;"
+                            + " stock taps are .0005"
                             + " wide, and so is this.",
                     mark.words()));
         }

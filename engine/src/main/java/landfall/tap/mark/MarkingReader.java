@@ -24,9 +24,9 @@ import landfall.thread.callout.Heard;
  */
 public final class MarkingReader {
     private static final int LONGEST = 120;
-    private static final Pattern LIMIT = pattern(
-            "(?:G\\s*)?[HL]\\s?(?:1?[1-9]|[12]0)|(?:G\\s*)?D\\s?(?:1?[1-9]|[12]0)|ISO\\s*[123](?:\\s*/\\s*[4-8][GH](?:[4-8]H)?X?)?"
-                    + "|(?:PLUS|\\+)\\s*0?\\.\\d{3,4}|CLASS\\s*[123]");
+    private static final Pattern LIMIT = pattern("(?:G\\s*)?[HL]\\s?(?:1?[1-9]|[12]0)|(?:G\\s*)?D\\s?(?:1?[1-9]|[12]0)"
+            + "|ISO\\s*[123](?:\\s*/\\s*[4-8][GH](?:[4-8]H)?X?)?"
+            + "|(?:PLUS|\\+)\\s*0?\\.\\d{3,4}|CLASS\\s*[123]");
     private static final Pattern HOLE_METRIC = pattern("[4-8][GH](?:[4-8]H)?");
     private static final Pattern HOLE_X = pattern("[4-8][GH]X");
     private static final Pattern HOLE_INCH = pattern("[123]BX?");
@@ -96,7 +96,8 @@ public final class MarkingReader {
             take(x, "limit", "a maker's position above the class: no standard fixes it", false);
             cautions.add(new Caution(
                     "xPosition",
-                    "An X position is not standard: two makers mean two zones by it. Take the tap's own limits, from the"
+                    "An X position is not standard: two makers mean two zones by it. Take the tap's"
+                            + " own limits, from the"
                             + " maker or by measuring.",
                     position));
         }

@@ -21,7 +21,8 @@ record DrawingNote(String text, List<String> aside, boolean insert) {
             "(?<![A-Z])(?:DEEP|DP|DEPTH|LG|LONG|MIN|FULL|PLACES|PLCS?|PL|HOLES?|OFF)\\.?(?![A-Z])";
     private static final String WORD =
             "(?:[\u21a7\u2334\u2335\u00d8\u2300]|(?<![A-Z])(?:DEEP|DP|DEPTH|THRU|THROUGH|ALL|TAP(?:PED)?|THDS?|THREADS?"
-                    + "|TYP|PLACES|PLCS?|PL|HOLES?|BOTTOM(?:ING)?|PLUG|MIN|FULL|COARSE|FAR|NEAR|SIDES?|FROM|LG|LONG|EQ|SP"
+                    + "|TYP|PLACES|PLCS?|PL|HOLES?|BOTTOM(?:ING)?|PLUG|MIN|FULL|COARSE|FAR|NEAR"
+                    + "|SIDES?|FROM|LG|LONG|EQ|SP"
                     + "|EQUALLY|SPACED|ON|BC|BOTH|ENDS?)\\.?(?![A-Z]))";
     private static final String BETWEEN = "[\\s,;()/x\u00d7-]*+";
     /** To the end of the note: only such words, and numbers that go with them. */
@@ -35,7 +36,8 @@ record DrawingNote(String text, List<String> aside, boolean insert) {
     private static final Pattern HOW_MANY = pattern("^\\s*(\\(?\\d{1,3}\\s*[x\u00d7]\\)?|\\(\\d{1,3}\\)"
             + "|\\d{1,3}\\s*(?:PLACES|PLCS?|HOLES?|OFF)\\b)[\\s:-]*(?=" + AFTER_MANY + ")");
     private static final Pattern BEFORE = pattern("^\\s*((?:DRILL\\s*(?:AND|&)\\s*)?TAP(?:PED)?(?:\\s+HOLES?)?"
-            + "|THREAD(?:ED)?|THD|ISO(?:\\s+METRIC)?|METRIC|DIN\\s+13|HOLES?|[\u00d8\u2300]\\s*[\\d.,/]+\\s*(?:MM)?\\s*(?:THRU(?:\\s+ALL)?|\u21a7"
+            + "|THREAD(?:ED)?|THD|ISO(?:\\s+METRIC)?|METRIC|DIN\\s+13|HOLES?"
+            + "|[\u00d8\u2300]\\s*[\\d.,/]+\\s*(?:MM)?\\s*(?:THRU(?:\\s+ALL)?|\u21a7"
             + "\\s*[\\d.,]+)?)[\\s:,;/-]+(?=\\S)");
     /** A number before DEEP goes with it, but for the pitch: {@code M8x1 DEEP 20}, {@code 1/4-20 THRU}. */
     private static final Pattern AFTER = pattern("[\\s,;-]*+(?:\\(\\d{1,3}\\)\\s*+" + DEPTH

@@ -11,7 +11,8 @@ final class Assumed {
     static Caution oldSeries(Series series) {
         return new Caution(
                 "oldSeries",
-                "N%s is the American National series; its diameters, pitches and form of thread are those of UN%s today."
+                ("N%s is the American National series;"
+                                + " its diameters, pitches and form of thread are those of UN%s today.")
                         .formatted(series.suffix(), series.suffix()),
                 "N" + series.suffix());
     }
@@ -21,7 +22,8 @@ final class Assumed {
         return new Caution(
                 "classLetterAssumed",
                 ("Class %c is written without its letter, as the American National series had it; both %cA and %cB are"
-                                + " answered. The old class %c had tolerances of its own: where the old fit matters, take"
+                                + " answered. The old class %c had tolerances of its own: where the"
+                                + " old fit matters, take"
                                 + " its limits from the drawing.")
                         .formatted(digit, digit, digit, digit),
                 String.valueOf(digit));

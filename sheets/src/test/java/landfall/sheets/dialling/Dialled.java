@@ -17,7 +17,10 @@ import landfall.grind.Place;
 import landfall.quantity.Angle;
 import landfall.quantity.Length;
 
-/** Readings of an M10 whose errors are known, dialled square on the chamfer, and what was found of them. */
+/**
+ * Readings of an M10 whose errors are known, and what was found of them: square on the chamfer with a fixture, or on
+ * the crests without one, where nothing tells what they should be.
+ */
 record Dialled(DialAsk ask, DialFindings found) {
     /** A radial cam that gives 6 degrees of working relief on it. */
     private static final Aim RADIAL =
@@ -31,6 +34,7 @@ record Dialled(DialAsk ask, DialFindings found) {
     record Wanted(int flutes, double shake, double slip, boolean aimed) {}
 
     static Dialled of(Wanted wanted) {
+        Place place = wanted.aimed() ? Place.CHAMFER_STILL : Place.CREST;
         Random random = new Random(11);
         int flutes = wanted.flutes();
         Angle land = Angle.ofDeg(Math.min(40, 240.0 / flutes));
@@ -43,7 +47,7 @@ record Dialled(DialAsk ask, DialFindings found) {
                 double at = 0.013 - 0.45 * Math.toRadians(deg) + 0.02 * Math.cos(round) - 0.011 * Math.sin(round);
                 double shaken = at + slip + wanted.shake() * random.nextGaussian();
                 Length read = Length.ofMm(Math.rint(shaken / 0.002) * 0.002);
-                list.add(new Reading(number, Angle.ofDeg(deg), read, Place.CHAMFER_STILL));
+                list.add(new Reading(number, Angle.ofDeg(deg), read, place));
             }
         }
         TapFacts tap = TapFacts.straight(flutes, Length.ofMm(1.5), Angle.ofDeg(9), Length.ofMm(4.6), land);

@@ -24,14 +24,15 @@ import org.w3c.dom.Element;
 class DialSheetTest {
     private static final Path HOUSE = Path.of(System.getProperty("landfall.house", ".."));
 
-    /** The invented shop's readings of its left-hand M10, with or without the fixture. */
+    /** The invented shop's readings of its left-hand M10, with the fixture, or without it on the crests. */
     private static DialSheet.Dialling m10(boolean fixture) throws IOException {
         Map<String, String> typed = new LinkedHashMap<>();
         for (String card :
                 fixture ? List.of("tap-m10-left-hand", "fixture-three-lobes") : List.of("tap-m10-left-hand")) {
             typed.putAll(Flat.read(text(card + ".json")).orThrow());
         }
-        typed.put("readings", text("readings-m10.csv"));
+        String readings = text("readings-m10.csv");
+        typed.put("readings", fixture ? readings : readings.replace("chamfer-still", "crest"));
         Dialled dialled = new DialAsk().dialled(typed).orThrow();
         return new DialSheet.Dialling(
                 dialled.tap(), dialled.ask(), dialled.found().value(), dialled.cautions());

@@ -30,7 +30,8 @@ final class ItemRows {
         return bound(
                                 handle.createUpdate(
                                         "insert into item (" + COLUMNS + ") values (:mark, :kind, :size, :handSet,"
-                                                + " :card, :status, :place, :holes, :sinceSharp, :sharpenings, :calibrationDue,"
+                                                + " :card, :status, :place, :holes, :sinceSharp,"
+                                                + " :sharpenings, :calibrationDue,"
                                                 + " :lastSeq, :lastAt) on conflict (mark) do nothing"),
                                 row)
                         .execute()
