@@ -19,6 +19,7 @@ final class CribCommand implements Command {
             new CribList(),
             new CribShow(),
             new CribLog(),
+            new CribDue(),
             new CribImport(),
             new CribExport(),
             new CribLabel(),

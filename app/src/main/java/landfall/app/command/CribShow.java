@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import landfall.app.crib.CribJson;
 import landfall.app.crib.CribText;
+import landfall.app.crib.DueTaps;
 import landfall.fault.Answer;
 import landfall.history.Mark;
 import landfall.store.crib.Kept;
@@ -36,7 +37,7 @@ final class CribShow implements CribPart {
         return kept.isEmpty()
                 ? desk.unknown(of.value())
                 : desk.say(
-                        CribJson.kept(kept.get()),
+                        CribJson.kept(kept.get(), DueTaps.of(desk.crib(), kept.get())),
                         CribText.kept(kept.get(), desk.now().getZone()));
     }
 }

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.Writer;
 import java.util.List;
+import java.util.Optional;
 import landfall.store.Store;
 import landfall.store.crib.Crib;
 import landfall.store.crib.Row;
@@ -24,7 +25,7 @@ public final class CribExportJson {
             json.writeNumberField("landfall", 1);
             json.writeArrayFieldStart("things");
             for (Row row : rows) {
-                json.writeRawValue(CribJson.kept(crib.find(row.item().mark()).orElseThrow()));
+                json.writeRawValue(CribJson.kept(crib.find(row.item().mark()).orElseThrow(), Optional.empty()));
             }
             json.writeEndArray();
             json.writeEndObject();

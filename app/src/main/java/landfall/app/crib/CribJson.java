@@ -1,11 +1,15 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.app.crib;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import landfall.cards.crib.ShopLaws;
 import landfall.history.Event;
 import landfall.history.History;
 import landfall.history.Standing;
@@ -14,6 +18,7 @@ import landfall.store.crib.Kept;
 import landfall.store.crib.KeptEvent;
 import landfall.store.crib.Row;
 import landfall.store.table.Report;
+import landfall.wear.Due;
 
 /** The crib's answers for programs. */
 public final class CribJson {
@@ -21,8 +26,12 @@ public final class CribJson {
 
     private CribJson() {}
 
-    /** {@code crib show}. */
-    public static String kept(Kept kept) {
+    /**
+     * {@code crib show}.
+     *
+     * @param due when it is due; null in the answer where nobody can tell
+     */
+    public static String kept(Kept kept, Optional<ShopLaws.Found> due) {
         ObjectNode answer = thing(kept.item());
         History history = kept.history();
         Standing standing = history.standing();
@@ -35,7 +44,22 @@ public final class CribJson {
         uses.put("sharpenings", standing.uses().sharpenings());
         ArrayNode events = answer.putArray("events");
         kept.events().forEach(event -> events.add(event(event, history)));
+        answer.set("due", due.<JsonNode>map(CribJson::due).orElse(JSON.nullNode()));
         return closed(answer);
+    }
+
+    /** A band of holes left; the whole answer with its working is that of {@code crib due MARK}. */
+    private static ObjectNode due(ShopLaws.Found found) {
+        Due due = found.due().value();
+        ObjectNode node = JSON.createObjectNode();
+        node.put("when", due.when().name().toLowerCase(Locale.ROOT));
+        node.put("material", found.material().id());
+        node.putObject("left")
+                .put("low", due.left().low())
+                .put("expected", due.left().expected())
+                .put("high", due.left().high())
+                .put("unit", "holes");
+        return node;
     }
 
     private static ObjectNode thing(Item item) {

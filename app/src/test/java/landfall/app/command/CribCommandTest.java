@@ -2,6 +2,7 @@
 package landfall.app.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -94,6 +95,31 @@ class CribCommandTest {
         assertThat(json("list").path("taps")).hasSize(2);
         assertThat(crib("list", "--thread", "M8x9").exit()).isEqualTo(Exit.REFUSED);
         assertThat(crib("list", "--kind", "gauge").out()).startsWith("The crib holds nothing of that kind.");
+    }
+
+    @Test
+    void aTapIsDueByWhatTheShopsTapsHaveTaught() throws IOException {
+        crib("add", "M8x1.25-6H", "--mark", "T-1");
+        assertThat(json("show", "T-1").path("due").isNull()).isTrue();
+        assertThat(crib("due", "T-1").err()).startsWith("mark: \"T-1\" has no due:");
+        for (int run = 0; run < 6; run++) {
+            crib("log", "T-1", "tapped", "--holes", "100", "--material", "4140 annealed");
+            crib("log", "T-1", "sharpened", "--way", "chamfer");
+        }
+        crib("log", "T-1", "tapped", "--holes", "40", "--material", "4140 annealed");
+        JsonNode due = json("due", "T-1", "--holes", "30");
+        assertThat(due.path("left").path("low").asDouble())
+                .isLessThan(due.path("left").path("expected").asDouble());
+        assertThat(due.path("left").path("expected").asDouble()).isBetween(20.0, 160.0);
+        assertThat(due.path("job").path("lasts").path("value").asDouble()).isBetween(0.0, 1.0);
+        assertThat(due.path("working")).isNotEmpty();
+        assertThat(json("show", "T-1").path("due").path("left").path("expected").asDouble())
+                .isEqualTo(due.path("left").path("expected").asDouble(), within(1e-6));
+        assertThat(json("due").path("taps")).hasSize(1);
+        assertThat(crib("due").out()).contains("T-1");
+        assertThat(crib("due", "T-1", "--holes", "many").exit()).isEqualTo(Exit.REFUSED);
+        assertThat(crib("due", "--holes", "30").exit()).isEqualTo(Exit.REFUSED);
+        assertThat(crib("due", "T-9").exit()).isEqualTo(Exit.NO_RECORD);
     }
 
     @Test

@@ -12,12 +12,14 @@ import landfall.cards.form.Entries;
 import landfall.cards.form.Field;
 import landfall.cards.form.Form;
 import landfall.cards.form.Kind;
+import landfall.cards.form.Kinds;
 import landfall.cards.form.Quantities;
 import landfall.fault.Answer;
 import landfall.fault.Finding;
 import landfall.grind.Fixture;
 import landfall.grind.GrindSetup;
 import landfall.grind.GrindWish;
+import landfall.grind.WheelDirection;
 import landfall.quantity.Angle;
 import landfall.quantity.Length;
 import landfall.quantity.UnitSystem;
@@ -36,9 +38,18 @@ public final class GrindAsk implements Question {
     static final Field<Length> CHIP = Field.optional("chip", CHIP_DEPTH, "0.3 mm");
     static final Field<Angle> FOUND = Field.optional("found-relief", Quantities.angle(-10, 45), "5 deg");
 
+    private static final Field<WheelDirection> DIRECTION = Field.optional(
+            "direction",
+            Kinds.<WheelDirection>choice(Kinds.ordered(
+                    WheelDirection.INTO_EDGE.code(),
+                    WheelDirection.INTO_EDGE,
+                    WheelDirection.OFF_EDGE.code(),
+                    WheelDirection.OFF_EDGE)),
+            "into-edge");
+
     private static final Form FORM = TapCard.FORM
             .and(FixtureCard.FORM)
-            .and(Form.of("grind", WORKING, WEAR, CHIP, FOUND, ThreadAsk.UNITS))
+            .and(Form.of("grind", WORKING, WEAR, CHIP, FOUND, DIRECTION, ThreadAsk.UNITS))
             .called("grind");
 
     @Override
@@ -66,7 +77,8 @@ public final class GrindAsk implements Question {
                 .orElse(entries.need(TapFields.THREAD).thread().family().system());
         LifeWish wish = new LifeWish(entries.get(WEAR).orElse(Wear.DUE), null, null);
         Answer<Worked<SharpeningsLeft>> left = SharpeningsLeft.of(worked.value().tap(), wish);
-        return GrindDocument.of(worked, left.map(Worked::value), units);
+        return GrindDocument.of(
+                worked, left.map(Worked::value), units, entries.get(DIRECTION).orElse(null));
     }
 
     /** The engine's set-up with its working, for paper. */

@@ -3,6 +3,7 @@ package landfall.cards.ask;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import landfall.cards.answer.Document;
 import landfall.cards.answer.Item;
 import landfall.cards.answer.Unit;
@@ -11,11 +12,13 @@ import landfall.fault.Caution;
 import landfall.grind.ChamferShape;
 import landfall.grind.Gap;
 import landfall.grind.GrindSetup;
+import landfall.grind.Holding;
 import landfall.grind.Phase;
 import landfall.grind.Relief;
 import landfall.grind.ReliefAlong;
 import landfall.grind.Setting;
 import landfall.grind.Stock;
+import landfall.grind.WheelDirection;
 import landfall.quantity.UnitSystem;
 import landfall.regrind.SharpeningsLeft;
 import landfall.working.Rule;
@@ -23,6 +26,7 @@ import landfall.working.Source;
 import landfall.working.Step;
 import landfall.working.Trust;
 import landfall.working.Worked;
+import org.jspecify.annotations.Nullable;
 
 /** A regrind set-up laid out as one answer, under the keys that programs read. */
 final class GrindDocument {
@@ -45,7 +49,11 @@ final class GrindDocument {
         this.units = units;
     }
 
-    static Document of(Worked<GrindSetup> worked, Answer<SharpeningsLeft> left, UnitSystem units) {
+    static Document of(
+            Worked<GrindSetup> worked,
+            Answer<SharpeningsLeft> left,
+            UnitSystem units,
+            @Nullable WheelDirection direction) {
         GrindSetup setup = worked.value();
         List<Step> steps = new ArrayList<>(worked.steps());
         steps.add(new Step(
@@ -56,16 +64,21 @@ final class GrindDocument {
         cautions.addAll(setup.cautions());
         String subject = setup.tap().callOut().normal() + ", " + setup.fixture().name();
         GrindDocument document = new GrindDocument(setup, new Behind(steps), units);
-        List<Item> items = document.items(left);
+        List<Item> items = document.items(left, direction);
         return new Document("grind", subject, units, items, steps, cautions);
     }
 
-    private List<Item> items(Answer<SharpeningsLeft> left) {
+    private List<Item> items(Answer<SharpeningsLeft> left, @Nullable WheelDirection direction) {
         List<Item> items = new ArrayList<>();
         items.add(new Item.Text("callout", setup.tap().callOut().normal()));
         items.add(new Item.Text("hand", setup.tap().thread().hand().word()));
         items.add(new Item.Text("turns", setup.cuttingSense()));
         items.add(new Item.Text("fixture", setup.fixture().name()));
+        Holding holding = Holding.of(setup.tap());
+        items.add(Item.Group.of(
+                "hold",
+                new Item.Text("way", holding.way().name().toLowerCase(Locale.ROOT)),
+                new Item.Text("why", holding.words(setup.tap()))));
         GrindLists lists = new GrindLists(setup, behind, units);
         items.add(setting(setup.motion().setting()));
         items.add(gap(setup.motion().gap()));
@@ -77,7 +90,7 @@ final class GrindDocument {
         items.add(lists.places());
         items.add(stock(setup.work().stock()));
         items.add(lists.passes());
-        items.add(lists.wheel());
+        items.add(lists.wheel(direction));
         items.add(lists.life(left));
         items.add(relief(setup.shape()));
         items.add(fall(setup.shape()));

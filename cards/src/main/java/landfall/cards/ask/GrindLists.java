@@ -12,6 +12,7 @@ import landfall.grind.GrindSetup;
 import landfall.grind.Passes;
 import landfall.grind.Place;
 import landfall.grind.ProcedureStep;
+import landfall.grind.WheelDirection;
 import landfall.grind.WheelMarking;
 import landfall.quantity.Angle;
 import landfall.quantity.Length;
@@ -82,7 +83,12 @@ final class GrindLists {
     }
 
     /** The marking part by part, and the speed at the rim. */
-    Item wheel() {
+    private static Item.Group part(String part, String means) {
+        return Item.Group.of("part", new Item.Text("part", part), new Item.Text("means", means));
+    }
+
+    /** @param direction of the rim over the edge; null where it was not chosen, and both are told */
+    Item wheel(@Nullable WheelDirection direction) {
         List<Item.Group> rows = new ArrayList<>();
         WheelMarking marking = setup.work().wheel().marking();
         if (marking != null) {
@@ -100,6 +106,16 @@ final class GrindLists {
                     new Item.Text("part", "speed at the rim"),
                     behind.figure("speed", setup.work().wheel().surface().mPerS(), Unit.WHEEL_SPEED, "v_w")));
         }
+        for (WheelDirection way : WheelDirection.values()) {
+            if (direction == null || way == direction) {
+                rows.add(part("direction", way.words()));
+            }
+        }
+        rows.add(part(
+                "burn",
+                "blue or straw tint, soft edge: dull, glazed or too hard a wheel, too much at once,"
+                        + " dwelling at the edge;"
+                        + " dress often, take less, coolant in a flood or none"));
         return new Item.Rows("wheel", rows);
     }
 

@@ -17,9 +17,6 @@ import org.jdbi.v3.core.Handle;
 
 /** The things that a shop keeps, and what happened to them. */
 public final class Crib {
-    /** How often a writer that came second tries again. */
-    private static final int TRIES = 50;
-
     private final Store store;
 
     public Crib(Store store) {
@@ -80,40 +77,32 @@ public final class Crib {
         return events.stream().map(KeptEvent::event).toList();
     }
 
-    /** Adds an event, or says why it cannot be; the answer is its number with the thing as it then stands. */
+    /** Adds an event, or says why it cannot be; the answer is the thing as it then stands. */
     public Answer<Kept> log(Saying saying) {
-        for (int i = 0; i < TRIES; i++) {
-            Optional<Answer<Kept>> done = store.write(handle -> attempt(handle, saying));
-            if (done.isPresent()) {
-                return done.get();
-            }
-        }
-        throw new IllegalStateException(
-                "others wrote " + TRIES + " times between reading and writing " + saying.mark());
+        return store.write(handle -> log(handle, saying));
     }
 
-    /** Empty when another writer came between reading and writing. */
-    private static Optional<Answer<Kept>> attempt(Handle handle, Saying saying) {
+    private static Answer<Kept> log(Handle handle, Saying saying) {
+        ItemRows.hold(handle, saying.mark());
         Optional<Kept> found = find(handle, saying.mark());
         if (found.isEmpty()) {
-            return Optional.of(Answer.refused(unknown(saying.mark())));
+            return Answer.refused(unknown(saying.mark()));
         }
         Kept before = found.get();
         if (saying.ticket() != null && EventRows.isThere(handle, saying.mark(), saying.ticket())) {
-            return Optional.of(Answer.of(before));
+            return Answer.of(before);
         }
         Optional<Finding> against = against(before, saying);
         if (against.isPresent()) {
-            return Optional.of(Answer.refused(against.get()));
+            return Answer.refused(against.get());
         }
         long last = before.history().standing().last().seq();
         Kept after = after(before, saying, last + 1);
-        Row row = Row.of(before.item(), after.history().standing());
-        if (!ItemRows.fold(handle, row, last)) {
-            return Optional.empty();
+        if (!ItemRows.fold(handle, Row.of(before.item(), after.history().standing()), last)) {
+            throw new IllegalStateException("another writer while it was held: " + saying.mark());
         }
         EventRows.add(handle, saying, last + 1);
-        return Optional.of(Answer.of(after));
+        return Answer.of(after);
     }
 
     private static Kept after(Kept before, Saying saying, long seq) {

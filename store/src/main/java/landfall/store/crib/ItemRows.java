@@ -61,6 +61,16 @@ final class ItemRows {
                 == 1;
     }
 
+    /**
+     * Holds a thing for the rest of the transaction, so that its next number is nobody else's: an update that changes
+     * nothing takes the row in either database. SQLite has given the whole file to this writer already.
+     */
+    static void hold(Handle handle, Mark mark) {
+        handle.createUpdate("update item set last_seq = last_seq where mark = :mark")
+                .bind("mark", mark.text())
+                .execute();
+    }
+
     static Optional<Row> find(Handle handle, Mark mark) {
         return handle.createQuery("select " + COLUMNS + " from item where mark = :mark")
                 .bind("mark", mark.text())
