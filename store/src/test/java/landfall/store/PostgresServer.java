@@ -43,6 +43,31 @@ public final class PostgresServer {
                 .orThrow();
     }
 
+    /** A database as a script that makes it again. */
+    static String script(StoreAddress.OnServer address) {
+        try {
+            String base = address.jdbc().replaceFirst(".*/", "");
+            Path file = ONE.data.resolve(base + ".sql");
+            ONE.as(
+                    "pg_dump",
+                    "--inserts",
+                    "--no-owner",
+                    "--no-privileges",
+                    "-h",
+                    "127.0.0.1",
+                    "-p",
+                    String.valueOf(ONE.port),
+                    "-U",
+                    "shop",
+                    "-f",
+                    file.toString(),
+                    base);
+            return Files.readString(file);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     private String jdbc(String base) {
         return "jdbc:postgresql://127.0.0.1:" + port + "/" + base;
     }
