@@ -13,6 +13,7 @@ import landfall.app.shell.Frame;
 import landfall.app.shell.Place;
 import landfall.app.shell.Shell;
 import landfall.app.shell.Typed;
+import landfall.app.visitor.Visitor;
 import landfall.cards.crib.ItemForms;
 import landfall.cards.words.Words;
 import landfall.fault.Answer;
@@ -78,6 +79,7 @@ public final class CribPage {
         values.put("found", found);
         values.put("cells", new Cells(ItemForms.FIRST, typed, findings).of("thread", "mark"));
         values.put("findings", findings);
+        values.put("visitor", Visitor.of(ctx));
         if (!findings.isEmpty()) {
             ctx.status(HttpStatus.BAD_REQUEST);
         }

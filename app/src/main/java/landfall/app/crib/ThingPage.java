@@ -2,20 +2,13 @@
 package landfall.app.crib;
 
 import io.javalin.http.Context;
-import io.javalin.http.Cookie;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
-import io.javalin.http.SameSite;
-import java.net.URLDecoder;
-import java.net.URLEncoder;
-import java.nio.charset.StandardCharsets;
-import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -24,9 +17,8 @@ import landfall.app.given.Cells;
 import landfall.app.shell.Frame;
 import landfall.app.shell.Place;
 import landfall.app.shell.Shell;
+import landfall.app.visitor.Visitor;
 import landfall.cards.crib.EventForms;
-import landfall.cards.crib.Moments;
-import landfall.cards.crib.Told;
 import landfall.fault.Answer;
 import landfall.fault.Finding;
 import landfall.history.EventKind;
@@ -35,14 +27,9 @@ import landfall.store.StoreFault;
 import landfall.store.crib.Crib;
 import landfall.store.crib.Kept;
 import landfall.store.crib.Saying;
-import org.jspecify.annotations.Nullable;
 
 /** The page of one thing: how it stands, what happened to it, and a form for what happened now. */
 public final class ThingPage {
-    private static final String BY = "landfall-by";
-    private static final int YEAR_SECONDS = 365 * 24 * 3600;
-    private static final List<String> ABOUT = List.of("by", "at", "ticket", "after");
-
     private final Shell shell;
     private final CribDoor door;
 
@@ -80,6 +67,7 @@ public final class ThingPage {
         values.put("cells", new Cells(EventForms.of(kind), typed, findings).rest());
         values.put("about", about(ctx, typed));
         values.put("findings", findings);
+        values.put("visitor", Visitor.of(ctx));
         if (!findings.isEmpty()) {
             ctx.status(HttpStatus.BAD_REQUEST);
         }
@@ -89,9 +77,7 @@ public final class ThingPage {
     /** Who says it and when, and a name for the request, so that a form sent twice counts once. */
     private static Map<String, String> about(Context ctx, Map<String, String> typed) {
         Map<String, String> about = new HashMap<>();
-        String remembered =
-                URLDecoder.decode(Optional.ofNullable(ctx.cookie(BY)).orElse(""), StandardCharsets.UTF_8);
-        about.put("by", typed.getOrDefault("by", remembered));
+        about.put("by", typed.getOrDefault("by", Signing.usual(ctx)));
         about.put("at", typed.getOrDefault("at", ""));
         about.put("ticket", typed.getOrDefault("ticket", UUID.randomUUID().toString()));
         return about;
@@ -100,31 +86,35 @@ public final class ThingPage {
     /** Adds the event that the form tells; what is refused stands in the form again. */
     public void log(Context ctx) {
         Map<String, String> typed = FormTyped.of(ctx);
+        Answer<EventKind> told = Entry.kind(typed);
+        EventKind kind = told instanceof Answer.Of<EventKind> of ? of.value() : EventKind.TAPPED;
+        List<Finding> findings = new ArrayList<>(told.findings());
+        if (kind == EventKind.CORRECTED) {
+            findings.add(new Finding(
+                    "event",
+                    kind.word(),
+                    "is not written down here",
+                    "take an event back where it stands in the story"));
+        }
+        log(ctx, kind, typed, findings);
+    }
+
+    /** Takes an event back. */
+    public void takeBack(Context ctx) {
+        log(ctx, EventKind.CORRECTED, FormTyped.of(ctx), List.of());
+    }
+
+    private void log(Context ctx, EventKind kind, Map<String, String> typed, List<Finding> before) {
         Kept kept = find(ctx);
-        EventKind kind = kind(typed.getOrDefault("event", ""));
-        Map<String, String> fields = new LinkedHashMap<>(typed);
-        ABOUT.forEach(fields::remove);
-        fields.remove("event");
-        List<Finding> findings = new ArrayList<>();
-        Answer<Told> told = Told.read(kind, fields, kept.item().bare());
-        findings.addAll(told.findings());
-        Answer<Instant> at = at(typed);
-        findings.addAll(at.findings());
-        String by = typed.getOrDefault("by", "");
-        if (by.isEmpty()) {
-            findings.add(new Finding("by", "", "is needed", "write your name: who says that it happened"));
+        Answer<String> by = Signing.of(ctx, typed);
+        List<Finding> findings = new ArrayList<>(before);
+        if (before.isEmpty()) {
+            Answer<Kept> written =
+                    Entry.read(kept.item(), kind, typed, by, now()).then(this::write);
+            findings.addAll(written.findings());
         }
         if (findings.isEmpty()) {
-            remember(ctx, by);
-            Saying saying = new Saying(
-                    kept.item().mark(),
-                    told.orThrow(),
-                    new Saying.Who(by, at.orThrow()),
-                    typed.get("ticket"),
-                    after(typed));
-            findings.addAll(write(saying).findings());
-        }
-        if (findings.isEmpty()) {
+            Signing.remember(ctx, by.orThrow());
             ctx.redirect("/crib/" + kept.item().mark(), HttpStatus.SEE_OTHER);
         } else {
             show(ctx, find(ctx), kind, typed, findings);
@@ -140,23 +130,9 @@ public final class ThingPage {
         }
     }
 
-    private Answer<Instant> at(Map<String, String> typed) {
-        ZonedDateTime now = ZonedDateTime.now(door.clock())
+    private ZonedDateTime now() {
+        return ZonedDateTime.now(door.clock())
                 .withZoneSameInstant(ZoneId.systemDefault())
                 .truncatedTo(ChronoUnit.MILLIS);
-        return Moments.read("at", typed.getOrDefault("at", "now"), now);
-    }
-
-    /** The last event that the person had seen; a figure that is none is as if none had been told. */
-    private static @Nullable Long after(Map<String, String> typed) {
-        String text = typed.getOrDefault("after", "");
-        return text.matches("\\d{1,12}") ? Long.valueOf(text) : null;
-    }
-
-    private static void remember(Context ctx, String by) {
-        Cookie cookie = new Cookie(BY, URLEncoder.encode(by, StandardCharsets.UTF_8), "/crib", YEAR_SECONDS);
-        cookie.setHttpOnly(true);
-        cookie.setSameSite(SameSite.STRICT);
-        ctx.cookie(cookie);
     }
 }

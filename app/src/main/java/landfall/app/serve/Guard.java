@@ -7,6 +7,7 @@ import io.javalin.http.ForbiddenResponse;
 import io.javalin.http.HandlerType;
 import java.net.URI;
 import java.util.Locale;
+import landfall.app.visitor.Visitor;
 import org.jspecify.annotations.Nullable;
 
 /** What every answer carries and every request must satisfy. */
@@ -25,6 +26,9 @@ final class Guard {
                 refuseForeignNames(ctx, address);
             }
             refuseForeignForms(ctx);
+            Visitor visitor =
+                    loopback ? Visitor.atThisMachine(System.getProperty("user.name", "unknown")) : Visitor.nobody();
+            visitor.sent(ctx);
         });
     }
 

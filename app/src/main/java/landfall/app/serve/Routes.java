@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.app.serve;
 
-import io.javalin.config.RoutesConfig;
-import io.javalin.http.ForbiddenResponse;
-import io.javalin.http.Handler;
+import static landfall.store.people.Role.KEEP;
+import static landfall.store.people.Role.LOOK;
+import static landfall.store.people.Role.USE;
+
 import landfall.app.asked.AskedPages;
 import landfall.app.crib.CribDoor;
 import landfall.app.crib.CribPage;
@@ -23,67 +24,59 @@ import landfall.app.thread.ThreadPage;
 import landfall.app.today.TodayPage;
 import landfall.app.why.WhyPage;
 
-/** Every address of the server. A new page is one line here. */
+/**
+ * Every address of the server with the role that it needs. A new page is one line here: {@code open} for what computes
+ * and keeps nothing, {@code page} and {@code form} with a role for what reads or changes the records.
+ */
 final class Routes {
     private Routes() {}
 
-    static void on(RoutesConfig routes, CribDoor door, boolean loopback) {
+    static RouteTable of(CribDoor door) {
         Shell shell = new Shell();
+        RouteTable routes = new RouteTable();
         TodayPage today = new TodayPage(shell);
-        page(routes, Place.TODAY.path(), today::show);
-        page(routes, TodayPage.GO, today::go);
-        page(routes, Place.THREAD.path(), new ThreadPage(shell)::show);
-        page(routes, Place.TAP.path(), new TapPage(shell)::show);
-        page(routes, MarkingPage.PATH, new MarkingPage(shell)::show);
-        page(routes, IdentifyPage.PATH, new IdentifyPage(shell)::show);
-        page(routes, Place.GAUGE.path(), new GaugePage(shell)::show);
+        routes.open(Place.TODAY.path(), today::show);
+        routes.open(TodayPage.GO, today::go);
+        routes.open(Place.THREAD.path(), new ThreadPage(shell)::show);
+        routes.open(Place.TAP.path(), new TapPage(shell)::show);
+        routes.open(MarkingPage.PATH, new MarkingPage(shell)::show);
+        routes.open(IdentifyPage.PATH, new IdentifyPage(shell)::show);
+        routes.open(Place.GAUGE.path(), new GaugePage(shell)::show);
         GrindPage grind = new GrindPage(shell);
-        page(routes, Place.GRIND.path(), grind::show);
-        routes.post(Place.GRIND.path() + "/open", grind::open);
-        page(routes, Place.GRIND.path() + ".pdf", grind::pdf);
+        routes.open(Place.GRIND.path(), grind::show);
+        routes.openForm(Place.GRIND.path() + "/open", grind::open);
+        routes.open(Place.GRIND.path() + ".pdf", grind::pdf);
         DialPage dial = new DialPage(shell);
-        page(routes, Place.GRIND.path() + "/dial", dial::show);
-        page(routes, Place.GRIND.path() + "/dial.pdf", dial::pdf);
-        routes.post(Place.GRIND.path() + "/dial", dial::post);
-        routes.post(Place.GRIND.path() + "/dial/open", dial::open);
-        page(routes, Place.HOLE.path(), new HolePage(shell)::show);
+        routes.open(Place.GRIND.path() + "/dial", dial::show);
+        routes.open(Place.GRIND.path() + "/dial.pdf", dial::pdf);
+        routes.openForm(Place.GRIND.path() + "/dial", dial::post);
+        routes.openForm(Place.GRIND.path() + "/dial/open", dial::open);
+        routes.open(Place.HOLE.path(), new HolePage(shell)::show);
         CutPage cut = new CutPage(shell);
-        page(routes, Place.CUT.path(), cut::show);
-        routes.post(Place.CUT.path() + "/open", cut::open);
-        page(routes, Place.CUT.path() + ".pdf", cut::pdf);
-        page(routes, Place.WHY.path(), new WhyPage(shell)::show);
-        AskedPages.of(shell).forEach(asked -> page(routes, asked.path(), asked::show));
-        crib(routes, shell, door, loopback);
+        routes.open(Place.CUT.path(), cut::show);
+        routes.openForm(Place.CUT.path() + "/open", cut::open);
+        routes.open(Place.CUT.path() + ".pdf", cut::pdf);
+        routes.open(Place.WHY.path(), new WhyPage(shell)::show);
+        AskedPages.of(shell).forEach(asked -> routes.open(asked.path(), asked::show));
+        crib(routes, shell, door);
         MethodsPage methods = new MethodsPage(shell);
-        page(routes, Place.METHODS.path(), methods::list);
-        page(routes, Place.METHODS.path() + "/sources", methods::sources);
-        page(routes, Place.METHODS.path() + "/{note}", methods::show);
-        page(routes, "/assets/{digest}/{name}", AssetDoor::send);
-        page(routes, "/api/{noun}", ApiDoor::get);
-        routes.post("/api/{noun}", ApiDoor::post);
+        routes.open(Place.METHODS.path(), methods::list);
+        routes.open(Place.METHODS.path() + "/sources", methods::sources);
+        routes.open(Place.METHODS.path() + "/{note}", methods::show);
+        routes.open("/assets/{digest}/{name}", AssetDoor::send);
+        routes.open("/api/{noun}", ApiDoor::get);
+        routes.openForm("/api/{noun}", ApiDoor::post);
+        return routes;
     }
 
-    /** Records belong to people who have signed in, or to this machine alone. */
-    private static void crib(RoutesConfig routes, Shell shell, CribDoor door, boolean loopback) {
-        if (!loopback) {
-            Handler closed = ctx -> {
-                throw new ForbiddenResponse("the crib is open on this machine alone");
-            };
-            page(routes, Place.CRIB.path(), closed);
-            page(routes, Place.CRIB.path() + "/{mark}", closed);
-            return;
-        }
+    /** Records belong to people who have signed in, and to whoever sits at this machine. */
+    private static void crib(RouteTable routes, Shell shell, CribDoor door) {
         CribPage crib = new CribPage(shell, door);
-        page(routes, Place.CRIB.path(), crib::list);
-        routes.post(Place.CRIB.path(), crib::add);
+        routes.page(Place.CRIB.path(), LOOK, crib::list);
+        routes.form(Place.CRIB.path(), KEEP, crib::add);
         ThingPage thing = new ThingPage(shell, door);
-        page(routes, Place.CRIB.path() + "/{mark}", thing::show);
-        routes.post(Place.CRIB.path() + "/{mark}", thing::log);
-    }
-
-    /** A page answers to HEAD as to GET; the server leaves the body off. */
-    private static void page(RoutesConfig routes, String path, Handler handler) {
-        routes.get(path, handler);
-        routes.head(path, handler);
+        routes.page(Place.CRIB.path() + "/{mark}", LOOK, thing::show);
+        routes.form(Place.CRIB.path() + "/{mark}", USE, thing::log);
+        routes.form(Place.CRIB.path() + "/{mark}/take-back", KEEP, thing::takeBack);
     }
 }

@@ -3,6 +3,7 @@ package landfall.app.serve;
 
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
+import io.javalin.router.Endpoint;
 import io.javalin.util.JavalinBindException;
 import java.net.InetAddress;
 import java.net.NetworkInterface;
@@ -10,6 +11,7 @@ import java.net.SocketException;
 import java.net.UnknownHostException;
 import java.time.Clock;
 import java.time.Duration;
+import java.util.List;
 import landfall.app.crib.CribDoor;
 import landfall.app.folder.DataFolder;
 import landfall.store.StoreAddress;
@@ -65,7 +67,7 @@ public final class WebServer {
         config.http.asyncTimeout = Duration.ofSeconds(30).toMillis();
         config.jetty.modifyHttpConfiguration(WebServer::quietAndSmall);
         Guard.on(config.routes, loopback, listen.address());
-        Routes.on(config.routes, crib, loopback);
+        Routes.of(crib).on(config.routes);
         Trouble.on(config.routes);
     }
 
@@ -95,6 +97,14 @@ public final class WebServer {
 
     public int port() {
         return javalin.port();
+    }
+
+    /** Every address that is served, as the server itself knows them. */
+    List<Endpoint> endpoints() {
+        return javalin.unsafe.internalRouter.allHttpHandlers().stream()
+                .map(parsed -> parsed.endpoint)
+                .filter(endpoint -> endpoint.method.isHttpMethod())
+                .toList();
     }
 
     public void stop() {
