@@ -73,10 +73,10 @@ final class Fold {
         return new Standing(before.status(), before.place(), before.uses(), condition, before.last());
     }
 
-    /** A ground tap has no wear land, and its verdict and sizes are not yet known. */
+    /** What a grind has left, its wear land too, is not known before it is measured; nor is the verdict. */
     private static Standing.Condition ground(Standing.Condition old) {
         return new Standing.Condition(
-                new Happening.Sizes(Length.ZERO, null, null, null), null, old.coatingLost(), old.calibrationDue());
+                new Happening.Sizes(null, null, null, null), null, old.coatingLost(), old.calibrationDue());
     }
 
     private static Standing.Condition judged(Standing.Condition old, boolean passed) {

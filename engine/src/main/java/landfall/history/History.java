@@ -70,12 +70,9 @@ public final class History {
 
     /** Why this cannot happen to the thing as it stands; empty when it can. */
     public Optional<Finding> against(ItemKind kind, Happening next) {
-        if (!kind.knows(next.kind())) {
-            return Optional.of(new Finding(
-                    "event",
-                    next.kind().word(),
-                    "does not happen to a " + kind.word(),
-                    "choose another event, or the mark of another thing"));
+        Optional<Finding> never = never(kind, next);
+        if (never.isPresent()) {
+            return never;
         }
         if (next instanceof Happening.Corrected corrected) {
             return againstCorrection(corrected.takesBack());
@@ -89,6 +86,17 @@ public final class History {
                 next.kind().word(),
                 "cannot happen to a " + kind.word() + " that is " + status.word(),
                 "if it is not, take event " + lastOf(status) + " back: corrected --takes-back " + lastOf(status)));
+    }
+
+    /** Why this can never happen to a thing of that kind; empty when it can. */
+    public static Optional<Finding> never(ItemKind kind, Happening next) {
+        return kind.knows(next.kind())
+                ? Optional.empty()
+                : Optional.of(new Finding(
+                        "event",
+                        next.kind().word(),
+                        "does not happen to a " + kind.word(),
+                        "choose another event, or the mark of another thing"));
     }
 
     private Optional<Finding> againstCorrection(long seq) {

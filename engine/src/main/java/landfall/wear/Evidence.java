@@ -1,11 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.wear;
 
-import java.util.List;
 import landfall.cut.WearFactor;
 import landfall.history.Happening;
 import landfall.quantity.Length;
-import landfall.quantity.Torque;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -48,8 +46,8 @@ record Evidence(double lnLife, double noise, boolean known) {
         return this.equals(NONE);
     }
 
-    static Evidence of(Run run, Prior prior, Work work) {
-        double all = work.diameters(run, run.cuts().size());
+    static Evidence of(Brief run, Prior prior, Work work) {
+        double all = work.diameters(run.course().whole());
         if (all == 0) {
             return NONE;
         }
@@ -59,27 +57,20 @@ record Evidence(double lnLife, double noise, boolean known) {
         return new Evidence(told.lnLife, Math.hypot(told.noise, about), known);
     }
 
-    private static Evidence told(Run run, Prior prior, Work work, double all) {
-        List<Run.Land> lands =
-                run.lands().stream().filter(land -> land.after() > 0).toList();
-        if (!lands.isEmpty()) {
-            Run.Land land = lands.get(lands.size() - 1);
-            return ofLand(land.width(), prior, work.diameters(run, land.after()), all);
+    private static Evidence told(Brief run, Prior prior, Work work, double all) {
+        Brief.Signs signs = run.course().signs();
+        Brief.LandSign land = signs.land();
+        if (land != null) {
+            return ofLand(land.width(), prior, work.diameters(land.after()), all);
         }
-        int last = run.cuts().size() - 1;
-        for (int i = last; i > 0; i--) {
-            Evidence torque = ofTorque(run, work, i);
-            if (torque != null) {
-                return torque;
-            }
+        Evidence torque = signs.torque() == null ? null : ofTorque(signs.torque(), work);
+        if (torque != null) {
+            return torque;
         }
-        for (int i = last; i >= 0; i--) {
-            Happening.Feel feel = run.cuts().get(i).felt().feel();
-            if (feel != null) {
-                return ofFeel(feel, work.diameters(run, i + 1), all);
-            }
-        }
-        return new Evidence(Math.log(all), JUDGED, run.span().end() == Run.End.SHARPENED);
+        Brief.FeelSign feel = signs.feel();
+        return feel != null
+                ? ofFeel(feel.feel(), work.diameters(feel.after()), all)
+                : new Evidence(Math.log(all), JUDGED, run.span().end() == Run.End.SHARPENED);
     }
 
     /** A land too narrow to read surely says that the true one is narrower than that, more or less. */
@@ -101,20 +92,16 @@ record Evidence(double lnLife, double noise, boolean known) {
     }
 
     /** Against the run's first holes, where both were measured in one material and at one depth. */
-    private static @Nullable Evidence ofTorque(Run run, Work work, int at) {
-        Happening.Tapped first = run.cuts().get(0);
-        Happening.Tapped later = run.cuts().get(at);
-        Torque fresh = first.felt().torque();
-        Torque worn = later.felt().torque();
-        double worked = work.diameters(run, at + 1);
-        if (fresh == null
-                || worn == null
-                || fresh.nm() <= 0
-                || !first.work().equals(later.work())
-                || work.diameters(run, 1) > FIRST_HOLES * worked) {
+    private static @Nullable Evidence ofTorque(Brief.TorqueSign sign, Work work) {
+        Brief.LastTorque last = sign.last();
+        if (last == null) {
             return null;
         }
-        double factor = worn.nm() / fresh.nm();
+        double worked = work.diameters(last.after());
+        if (work.diameters(sign.firstHoles()) > FIRST_HOLES * worked) {
+            return null;
+        }
+        double factor = last.torque().nm() / sign.first().nm();
         if (factor < SEEN_IN_TORQUE) {
             return new Evidence(Math.log(worked / WearFactor.shareFor(SEEN_IN_TORQUE)), UNSEEN, false);
         }

@@ -14,7 +14,7 @@ import java.util.List;
  * @param untold without a material
  */
 public record Records(int runs, int known, int broken, int about, int unknownStart, int untold) {
-    static Records of(List<Run> runs, List<Evidence> evidence) {
+    static Records of(List<Brief> runs, List<Evidence> evidence) {
         int known = 0;
         int cut = 0;
         int broken = 0;
@@ -22,7 +22,7 @@ public record Records(int runs, int known, int broken, int about, int unknownSta
         int unknown = 0;
         int untold = 0;
         for (int i = 0; i < runs.size(); i++) {
-            Run run = runs.get(i);
+            Brief run = runs.get(i);
             broken += run.span().end() == Run.End.BROKEN ? 1 : 0;
             if (!evidence.get(i).isNone()) {
                 cut++;

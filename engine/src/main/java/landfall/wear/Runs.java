@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.wear;
 
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -15,17 +14,7 @@ import org.jspecify.annotations.Nullable;
 
 /** A tap's history cut into runs. Events that were taken back do not count; others count when they happened. */
 public final class Runs {
-    private final String mark;
-    private final List<Run> done = new ArrayList<>();
-    private final List<Happening.Tapped> cuts = new ArrayList<>();
-    private final List<Run.Land> lands = new ArrayList<>();
-    private Run.Start start = Run.Start.UNKNOWN;
-    private @Nullable Instant from;
-    private boolean ended;
-
-    private Runs(String mark) {
-        this.mark = mark;
-    }
+    private Runs() {}
 
     /**
      * All runs of a tap, the last one open unless the tap is broken or scrapped. A tap that was never bought in its
@@ -35,12 +24,13 @@ public final class Runs {
     public static List<Run> of(String mark, History history) {
         List<Event> inTime = new ArrayList<>(history.holding());
         inTime.sort(Comparator.comparing(Event::at).thenComparingLong(Event::seq));
-        Runs runs = new Runs(mark);
-        inTime.forEach(runs::take);
-        if (!runs.ended) {
-            runs.close(Run.End.OPEN);
+        Keeping keeping = new Keeping(mark);
+        RunWalk walk = new RunWalk(keeping);
+        inTime.forEach(walk::take);
+        if (!walk.hasEnded()) {
+            keeping.keep(walk.open());
         }
-        return List.copyOf(runs.done);
+        return List.copyOf(keeping.done);
     }
 
     /** The run that still goes on; null where the tap has ended. */
@@ -58,40 +48,40 @@ public final class Runs {
         return sorted;
     }
 
-    private void take(Event event) {
-        Happening what = event.what();
-        if (what instanceof Happening.Bought && cuts.isEmpty() && start == Run.Start.UNKNOWN) {
-            start = Run.Start.NEW;
-        } else if (what instanceof Happening.Tapped tapped) {
-            begin(event);
-            cuts.add(tapped);
-        } else if (what instanceof Happening.Measured measured) {
-            Length land = measured.sizes().wearLand();
-            if (land != null) {
-                lands.add(new Run.Land(cuts.size(), land));
-            }
-        } else if (what instanceof Happening.Sharpened) {
-            close(Run.End.SHARPENED);
-            start = Run.Start.SHARPENED;
-            from = event.at();
-        } else if (what instanceof Happening.Broken || what instanceof Happening.Scrapped) {
-            close(what instanceof Happening.Broken ? Run.End.BROKEN : Run.End.SCRAPPED);
-            ended = true;
-        }
-    }
+    private static final class Keeping implements RunWalk.Keeper {
+        private final String mark;
+        private final List<Run> done = new ArrayList<>();
+        private final List<Happening.Tapped> cuts = new ArrayList<>();
+        private final List<Run.Land> lands = new ArrayList<>();
 
-    private void begin(Event event) {
-        if (from == null) {
-            from = event.at();
+        Keeping(String mark) {
+            this.mark = mark;
         }
-    }
 
-    private void close(Run.End end) {
-        if (end == Run.End.OPEN || end == Run.End.BROKEN || !cuts.isEmpty()) {
-            done.add(new Run(mark, new Run.Span(start, end, from), cuts, lands));
+        @Override
+        public boolean hasCut() {
+            return !cuts.isEmpty();
         }
-        cuts.clear();
-        lands.clear();
-        from = null;
+
+        @Override
+        public void cut(Happening.Tapped cut) {
+            cuts.add(cut);
+        }
+
+        @Override
+        public void land(Length width) {
+            lands.add(new Run.Land(cuts.size(), width));
+        }
+
+        @Override
+        public void keep(Run.Span span) {
+            done.add(new Run(mark, span, cuts, lands));
+        }
+
+        @Override
+        public void begin() {
+            cuts.clear();
+            lands.clear();
+        }
     }
 }

@@ -2,6 +2,7 @@
 package landfall.wear;
 
 import java.util.List;
+import java.util.Set;
 import landfall.fault.Caution;
 import landfall.fault.OutOfRange;
 import landfall.history.Standing;
@@ -24,7 +25,8 @@ public final class WearLaw {
     private static final double HIGH = 0.9;
 
     private final Prior prior;
-    private final List<Run> runs;
+    private final List<Brief> runs;
+    private final Set<Brief> own;
     private final Work work;
     private final List<Evidence> evidence;
     private final Posterior posterior;
@@ -33,9 +35,10 @@ public final class WearLaw {
     private final double exposed;
     private final Breakage breakage;
 
-    private WearLaw(List<Run> runs, Prior prior) {
+    private WearLaw(List<Brief> runs, Prior prior) {
         this.prior = prior;
         this.runs = List.copyOf(runs);
+        this.own = Set.copyOf(runs);
         this.work = Work.of(runs, prior);
         this.evidence = runs.stream().map(run -> Evidence.of(run, prior, work)).toList();
         this.posterior = Posterior.of(prior.life(), evidence);
@@ -47,7 +50,12 @@ public final class WearLaw {
 
     /** The law after these runs, all of the prior's thread and mostly of its material. */
     public static WearLaw of(List<Run> runs, Prior prior) {
-        for (Run run : runs) {
+        return ofBriefs(runs.stream().map(Brief::of).toList(), prior);
+    }
+
+    /** The same, from runs in brief. */
+    public static WearLaw ofBriefs(List<Brief> runs, Prior prior) {
+        for (Brief run : runs) {
             String material = run.material();
             if (!material.isEmpty()
                     && !material.equals(prior.subject().material().id())) {
@@ -69,7 +77,7 @@ public final class WearLaw {
         for (int i = 0; i < runs.size(); i++) {
             Evidence one = evidence.get(i);
             if (!one.isNone()) {
-                double worked = work.diameters(runs.get(i), runs.get(i).cuts().size());
+                double worked = work.diameters(runs.get(i).course().whole());
                 double own = 1 / (one.noise() * one.noise());
                 double others = 1 / (scatter * scatter);
                 double ln = one.known()
@@ -159,6 +167,11 @@ public final class WearLaw {
 
     /** When the tap of this run is next due; its wear land, torque and feel count where they were told. */
     public Worked<Due> dueIn(Run run) {
+        return dueIn(Brief.of(run));
+    }
+
+    /** The same, from the run in brief. */
+    public Worked<Due> dueIn(Brief run) {
         Own own = own(run);
         return Worked.of(pen -> due(own, pen));
     }
@@ -210,6 +223,11 @@ public final class WearLaw {
 
     /** Whether the tap of this run comes through a job. */
     public Worked<Survival> survival(Run run, Job job) {
+        return survival(Brief.of(run), job);
+    }
+
+    /** The same, from the run in brief. */
+    public Worked<Survival> survival(Brief run, Job job) {
         Own own = own(run);
         return Worked.of(pen -> survival(own, job, pen));
     }
@@ -233,10 +251,9 @@ public final class WearLaw {
     /** A tap's own work and life. */
     private record Own(double worked, boolean about, LifeCurve curve) {}
 
-    private Own own(Run run) {
-        int at = runs.indexOf(run);
+    private Own own(Brief run) {
         Evidence one = Evidence.of(run, prior, work);
-        List<Column> others = at < 0 || one.isNone() ? columns : posterior.columnsWithout(one);
-        return new Own(work.diameters(run, run.cuts().size()), run.about(), LifeCurve.of(others, one));
+        List<Column> others = one.isNone() || !own.contains(run) ? columns : posterior.columnsWithout(one);
+        return new Own(work.diameters(run.course().whole()), run.about(), LifeCurve.of(others, one));
     }
 }

@@ -4,7 +4,6 @@ package landfall.wear;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import landfall.history.Happening;
 import landfall.quantity.Length;
 import org.jspecify.annotations.Nullable;
 
@@ -16,20 +15,17 @@ import org.jspecify.annotations.Nullable;
  * @param told whether any record told a depth
  */
 record Work(Prior prior, Length usual, boolean told, Map<String, Double> weights) {
-    static Work of(List<Run> runs, Prior prior) {
-        double holes = 0;
+    static Work of(List<Brief> runs, Prior prior) {
+        long holes = 0;
         double length = 0;
         Map<String, Double> weights = new HashMap<>();
-        for (Run run : runs) {
-            for (Happening.Tapped cut : run.cuts()) {
-                Length depth = cut.work().depth();
-                if (depth != null) {
-                    holes += cut.holes().count();
-                    length += cut.holes().count() * depth.mm();
-                }
-                String material = cut.work().material();
-                if (material != null) {
-                    weights.computeIfAbsent(material, prior::weight);
+        for (Brief run : runs) {
+            for (Map.Entry<String, Tally.Share> share :
+                    run.course().whole().byMaterial().entrySet()) {
+                holes += share.getValue().told();
+                length += share.getValue().depth().mm();
+                if (!share.getKey().isEmpty()) {
+                    weights.computeIfAbsent(share.getKey(), prior::weight);
                 }
             }
         }
@@ -44,13 +40,13 @@ record Work(Prior prior, Length usual, boolean told, Map<String, Double> weights
         return usual.over(prior.subject().major());
     }
 
-    /** Diameters that the first cuts of a run are worth. */
-    double diameters(Run run, int cuts) {
+    /** Diameters that so many holes are worth. */
+    double diameters(Tally holes) {
         double sum = 0;
-        for (Happening.Tapped cut : run.cuts().subList(0, cuts)) {
-            sum += cut.holes().count()
-                    * perHole(cut.work().depth())
-                    * weight(cut.work().material());
+        for (Map.Entry<String, Tally.Share> share : holes.byMaterial().entrySet()) {
+            Tally.Share of = share.getValue();
+            double deep = of.depth().over(prior.subject().major());
+            sum += ((of.holes() - of.told()) * perHole() + deep) * weight(share.getKey());
         }
         return sum;
     }
@@ -59,8 +55,8 @@ record Work(Prior prior, Length usual, boolean told, Map<String, Double> weights
         return depth == null ? perHole() : depth.over(prior.subject().major());
     }
 
-    private double weight(@Nullable String material) {
-        Double known = material == null ? Double.valueOf(1) : weights.get(material);
+    private double weight(String material) {
+        Double known = material.isEmpty() ? Double.valueOf(1) : weights.get(material);
         return known == null ? prior.weight(material) : known;
     }
 }

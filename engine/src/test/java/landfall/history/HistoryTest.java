@@ -33,7 +33,7 @@ class HistoryTest {
                 .isEqualTo(new Happening.Sizes(Length.ofMm(0.2), Length.ofMm(7.21), Length.ofMm(20), Length.ofMm(2.6)));
         assertThat(before.standing().condition().passed()).isTrue();
         History after = told(measured, thread, new Happening.Inspected(true, null), sharpened());
-        assertThat(after.standing().condition().sizes()).isEqualTo(new Happening.Sizes(Length.ZERO, null, null, null));
+        assertThat(after.standing().condition().sizes()).isEqualTo(new Happening.Sizes(null, null, null, null));
         assertThat(after.standing().condition().passed()).isNull();
     }
 

@@ -79,7 +79,7 @@ class EvidenceTest {
     }
 
     private static Evidence of(Run run) {
-        return Evidence.of(run, Shop.PRACTICE, Work.of(List.of(run), Shop.PRACTICE));
+        return Evidence.of(Brief.of(run), Shop.PRACTICE, Work.of(List.of(Brief.of(run)), Shop.PRACTICE));
     }
 
     private static double holes(Evidence evidence) {
