@@ -34,6 +34,7 @@ public final class WearLaw {
     private final Records records;
     private final double exposed;
     private final Breakage breakage;
+    private final double shortLife;
 
     private WearLaw(List<Brief> runs, Prior prior) {
         this.prior = prior;
@@ -46,6 +47,7 @@ public final class WearLaw {
         this.records = Records.of(runs, evidence);
         this.exposed = exposed();
         this.breakage = Breakage.of(prior.breaks(), records.broken(), exposed);
+        this.shortLife = LifeCurve.of(columns, Evidence.NONE).life(LOW);
     }
 
     /** The law after these runs, all of the prior's thread and mostly of its material. */
@@ -165,6 +167,16 @@ public final class WearLaw {
         return diameters / work.perHole();
     }
 
+    /**
+     * Holes of a run, a guess among them taken high, over the life that nine in ten taps pass; without end where wear
+     * was seen on the run, for then the count alone tells little.
+     */
+    public double usedShare(Brief run) {
+        double worked = work.diameters(run.course().whole());
+        double high = run.about() ? worked * WearRules.GUESS : worked;
+        return run.course().signs().isNone() ? high / shortLife : Double.POSITIVE_INFINITY;
+    }
+
     /** When the tap of this run is next due; its wear land, torque and feel count where they were told. */
     public Worked<Due> dueIn(Run run) {
         return dueIn(Brief.of(run));
@@ -206,8 +218,8 @@ public final class WearLaw {
     }
 
     private Due about(double used, Band life, Pen pen) {
-        double low = pen.write(WearRules.USED_LOW, used / 1.5);
-        double high = pen.write(WearRules.USED_HIGH, used * 1.5);
+        double low = pen.write(WearRules.USED_LOW, used / WearRules.GUESS);
+        double high = pen.write(WearRules.USED_HIGH, used * WearRules.GUESS);
         Band left = new Band(
                 pen.write(WearRules.LEFT_LOW_ABOUT, life.low() - high),
                 pen.write(WearRules.LEFT, life.expected() - used),

@@ -10,6 +10,9 @@ public final class WearRules {
     private static final Source NOTE = Source.of("derived", "docs/methods/wear-law.md");
     private static final Source PRACTICE = Source.of("common-practice", "how long taps last");
 
+    /** A guessed count is off by no more than times and over this, nine times in ten. */
+    static final double GUESS = 1.5;
+
     static final Rule MAJOR = Rule.given("d", "mm", "basic major diameter");
     static final Rule DEPTH_TOLD = Rule.given("L_u", "mm", "usual depth of thread, mean of the records");
     static final Rule DEPTH_USUAL = new Rule(

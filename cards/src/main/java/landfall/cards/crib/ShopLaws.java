@@ -3,88 +3,89 @@ package landfall.cards.crib;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import landfall.fault.Answer;
 import landfall.material.Materials;
 import landfall.material.WorkMaterial;
 import landfall.tap.FluteKind;
 import landfall.thread.ScrewThread;
+import landfall.wear.Brief;
 import landfall.wear.Due;
 import landfall.wear.Job;
 import landfall.wear.Prior;
-import landfall.wear.Run;
-import landfall.wear.Runs;
 import landfall.wear.Survival;
 import landfall.wear.WearLaw;
 import landfall.working.Worked;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The wear laws of a shop, one for each thread, kind of tap and material, from the histories of all its taps. What
- * material a tap works in is that of its run, or of its last run with holes.
+ * The wear laws of a shop, one for each thread, kind of tap and material. What material a tap works in is that of its
+ * run, or of its last run of which one was told.
  */
 public final class ShopLaws {
-    private final Map<Key, WearLaw> laws = new HashMap<>();
-    private final Map<String, List<Run>> runs = new HashMap<>();
+    /** A tap that has used less than this of the life that nine in ten pass is not due. */
+    private static final double SURELY_LATER = 0.4;
 
-    private record Key(ScrewThread thread, FluteKind flutes, String material) {}
+    private final Function<Key, WearLaw> laws;
+
+    /**
+     * What a law is of.
+     *
+     * @param size call-out without class
+     * @param material its own name
+     */
+    public record Key(String size, FluteKind flutes, String material) {}
 
     /**
      * What is known of one tap that is in use.
      *
      * @param material that it works in
+     * @param run that goes on
      */
-    public record Found(TapOnRecord tap, WorkMaterial material, WearLaw law, Run run) {
-        public Worked<Due> due() {
-            return law.dueIn(run);
-        }
-
+    public record Found(TapOnRecord tap, WorkMaterial material, WearLaw law, Brief run, Worked<Due> due) {
         public Worked<Survival> survival(Job job) {
             return law.survival(run, job);
         }
+
+        public Due.When when() {
+            return due.value().when();
+        }
     }
 
-    private ShopLaws() {}
+    private ShopLaws(Function<Key, WearLaw> laws) {
+        this.laws = laws;
+    }
 
-    public static ShopLaws of(List<TapOnRecord> taps) {
-        ShopLaws shop = new ShopLaws();
-        Map<Key, List<Run>> sorted = new HashMap<>();
-        for (TapOnRecord tap : taps) {
-            List<Run> own = Runs.of(tap.mark(), tap.history());
-            shop.runs.put(tap.mark(), own);
-            for (Run run : own) {
-                if (!run.material().isEmpty()) {
-                    Key key = new Key(tap.callOut().thread(), tap.flutes(), run.material());
-                    sorted.computeIfAbsent(key, any -> new ArrayList<>()).add(run);
-                }
-            }
+    /** @param laws made by {@link #law}; asked again for every tap, so that whoever keeps them keeps them for all */
+    public static ShopLaws of(Function<Key, WearLaw> laws) {
+        return new ShopLaws(laws);
+    }
+
+    /** The law that these runs teach; all of them are of taps of the key, and mostly in its material. */
+    public static WearLaw law(Key key, List<Brief> runs) {
+        WorkMaterial material = material(key.material);
+        if (material == null) {
+            throw new IllegalArgumentException("no work material: " + key.material);
         }
-        sorted.forEach((key, some) -> {
-            WorkMaterial material = material(key.material);
-            if (material != null) {
-                shop.laws.put(key, WearLaw.of(some, Prior.practice(key.thread, material)));
-            }
-        });
-        return shop;
+        return WearLaw.ofBriefs(runs, Prior.practice(thread(key), material));
+    }
+
+    private static ScrewThread thread(Key key) {
+        return ItemForms.thread(Map.of("thread", key.size)).orElseThrow().thread();
     }
 
     /** Null for a tap that has ended, or of which no material is known. */
     public @Nullable Found find(TapOnRecord tap) {
-        List<Run> own = runs.getOrDefault(tap.mark(), List.of());
-        Run open = Runs.open(own);
-        if (open == null) {
+        Brief open = tap.use().open();
+        WorkMaterial material = material(tap.use().material());
+        if (open == null || material == null) {
             return null;
         }
-        for (int i = own.size() - 1; i >= 0; i--) {
-            WorkMaterial material = material(own.get(i).material());
-            if (material != null) {
-                Key key = new Key(tap.callOut().thread(), tap.flutes(), material.id());
-                return new Found(tap, material, law(key, material), open);
-            }
-        }
-        return null;
+        WearLaw law = laws.apply(new Key(tap.size(), tap.flutes(), material.id()));
+        return new Found(tap, material, law, open, law.dueIn(open));
     }
 
     /** Every tap that is in use and of which a material is known, the one that is due first at the head. */
@@ -96,16 +97,40 @@ public final class ShopLaws {
                 found.add(one);
             }
         }
-        Map<String, Double> left = new HashMap<>();
-        found.forEach(one -> left.put(one.tap.mark(), one.due().value().left().expected()));
-        found.sort(Comparator.comparingDouble(one -> left.getOrDefault(one.tap.mark(), 0.0)));
+        found.sort(FIRST_DUE);
         return found;
     }
 
-    private WearLaw law(Key key, WorkMaterial material) {
-        WearLaw law = laws.get(key);
-        return law != null ? law : WearLaw.of(List.of(), Prior.practice(key.thread, material));
+    /** Those that are due or may be, the one that is due first at the head. */
+    public List<Found> due(Stream<TapOnRecord> taps) {
+        List<Found> due = new ArrayList<>();
+        taps.forEach(tap -> {
+            Found found = isSurelyLater(tap) ? null : find(tap);
+            if (found != null && found.when() != Due.When.LATER) {
+                due.add(found);
+            }
+        });
+        due.sort(FIRST_DUE);
+        return due;
     }
+
+    /**
+     * Whether so little of its life is used that it need not be weighed: its own run, still short, tells the law next
+     * to nothing, and that it lasted so far only lengthens what it may last. Never where wear was seen.
+     */
+    private boolean isSurelyLater(TapOnRecord tap) {
+        Brief open = tap.use().open();
+        if (open == null || open.holes() == 0) {
+            return true;
+        }
+        WorkMaterial material = material(tap.use().material());
+        return material == null
+                || laws.apply(new Key(tap.size(), tap.flutes(), material.id())).usedShare(open) < SURELY_LATER;
+    }
+
+    /** Those past their limit before those that may be, then by the holes left. */
+    private static final Comparator<Found> FIRST_DUE = Comparator.comparing(Found::when)
+            .thenComparingDouble(found -> found.due().value().left().expected());
 
     private static @Nullable WorkMaterial material(String id) {
         return !id.isEmpty() && Materials.find("material", id) instanceof Answer.Of<WorkMaterial> of

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 
 class DueDocumentTest {
     private final List<TapOnRecord> taps = DueSamples.taps();
-    private final ShopLaws laws = ShopLaws.of(taps);
+    private final ShopLaws laws = DueSamples.laws();
 
     @Test
     void tapsOfOneThreadAndMaterialTeachOneLaw() {
@@ -40,7 +40,7 @@ class DueDocumentTest {
                 DueSamples.BOUGHT,
                 DueSamples.tapped(10),
                 new Happening.Broken(null, false));
-        assertThat(ShopLaws.of(List.of(broken)).find(broken)).isNull();
+        assertThat(laws.find(broken)).isNull();
     }
 
     @Test

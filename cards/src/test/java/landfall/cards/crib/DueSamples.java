@@ -3,6 +3,7 @@ package landfall.cards.crib;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -15,7 +16,10 @@ import landfall.history.History;
 import landfall.history.SharpeningWay;
 import landfall.quantity.Length;
 import landfall.quantity.UnitSystem;
+import landfall.wear.Brief;
+import landfall.wear.Briefs;
 import landfall.wear.Job;
+import landfall.wear.WearLaw;
 
 /** An invented crib: three M8 taps and one that has cut nothing. */
 public final class DueSamples {
@@ -23,11 +27,13 @@ public final class DueSamples {
     static final Happening GROUND = new Happening.Sharpened(SharpeningWay.CHAMFER, null, null, null);
     private static final Instant START = Instant.parse("2026-01-05T07:00:00Z");
 
+    private static final Map<String, List<Brief>> RUNS = new HashMap<>();
+
     private DueSamples() {}
 
     public static List<Document> documents() {
         List<TapOnRecord> taps = taps();
-        ShopLaws laws = ShopLaws.of(taps);
+        ShopLaws laws = laws();
         return List.of(
                 DueDocument.of(Objects.requireNonNull(laws.find(taps.get(0))), new Job(40, null)),
                 DueDocument.of(Objects.requireNonNull(laws.find(taps.get(1))), null),
@@ -43,12 +49,26 @@ public final class DueSamples {
                 tap("T4", card, BOUGHT));
     }
 
+    /** What the taps of the crib have taught. */
+    static ShopLaws laws() {
+        Map<ShopLaws.Key, List<Brief>> runs = new HashMap<>();
+        Map<ShopLaws.Key, WearLaw> laws = new HashMap<>();
+        taps().forEach(tap -> RUNS.get(tap.mark()).forEach(run -> {
+            ShopLaws.Key key = new ShopLaws.Key(tap.size(), tap.flutes(), run.material());
+            runs.computeIfAbsent(key, any -> new ArrayList<>()).add(run);
+        }));
+        return ShopLaws.of(key ->
+                laws.computeIfAbsent(key, any -> ShopLaws.law(key, runs.getOrDefault(key, List.of()))));
+    }
+
     static TapOnRecord tap(String mark, Map<String, String> card, Happening... happenings) {
         List<Event> events = new ArrayList<>();
         for (Happening what : happenings) {
             events.add(new Event(events.size() + 1, START.plusSeconds(3600L * events.size()), "Ida", what));
         }
-        return TapOnRecord.of(mark, card, History.of(events)).orElseThrow();
+        History history = History.of(events);
+        RUNS.put(mark, Briefs.of(mark, history).all());
+        return TapOnRecord.of(mark, card, history).orElseThrow();
     }
 
     static Happening tapped(int holes) {
