@@ -97,7 +97,9 @@ public final class Backup {
                     "take another backup; this one was cut short or changed"));
         }
         store.write(handle -> {
-            each(file, new Restoring(handle));
+            Restoring restoring = new Restoring(handle);
+            each(file, restoring);
+            restoring.end();
             return handle;
         });
         return Answer.of(told.get());

@@ -4,6 +4,7 @@ package landfall.store.backup;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.time.Instant;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import landfall.history.ItemKind;
@@ -16,7 +17,6 @@ import org.jdbi.v3.core.Handle;
 /** Puts the records in; events come after all things, in the order of marks and numbers. */
 final class Restoring implements Lines {
     private final CribWriter crib;
-    private Mark open = new Mark("");
 
     Restoring(Handle handle) {
         this.crib = new CribWriter(handle);
@@ -24,20 +24,18 @@ final class Restoring implements Lines {
 
     @Override
     public void thing(String line, JsonNode node) {
-        crib.add(new Item(
-                new Mark(node.path("mark").asText()),
-                ItemKind.valueOf(node.path("kind").asText().toUpperCase(Locale.ROOT)),
-                node.path("set").asText(),
-                texts(node.path("card"))));
+        crib.add(
+                new Item(
+                        new Mark(node.path("mark").asText()),
+                        ItemKind.valueOf(node.path("kind").asText().toUpperCase(Locale.ROOT)),
+                        node.path("set").asText(),
+                        texts(node.path("card"))),
+                List.of());
     }
 
     @Override
     public void event(String line, JsonNode node) {
         Mark mark = new Mark(node.path("mark").asText());
-        if (!mark.equals(open)) {
-            close();
-            open = mark;
-        }
         crib.restore(new CribScan.RawEvent(
                 mark.text(),
                 node.path("seq").asLong(),
@@ -50,15 +48,11 @@ final class Restoring implements Lines {
     }
 
     @Override
-    public void other(JsonNode node) {
-        close();
-    }
+    public void other(JsonNode node) {}
 
-    private void close() {
-        if (!open.text().isEmpty()) {
-            crib.fold(open);
-            open = new Mark("");
-        }
+    /** After the last line. */
+    void end() {
+        crib.end();
     }
 
     private static Map<String, String> texts(JsonNode node) {

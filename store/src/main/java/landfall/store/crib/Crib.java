@@ -8,10 +8,10 @@ import java.util.Optional;
 import landfall.fault.Answer;
 import landfall.fault.Finding;
 import landfall.history.Event;
-import landfall.history.Happening;
 import landfall.history.History;
 import landfall.history.ItemKind;
 import landfall.history.Mark;
+import landfall.history.Standing;
 import landfall.store.Store;
 import org.jdbi.v3.core.Handle;
 
@@ -25,7 +25,13 @@ public final class Crib {
 
     /** Adds a thing; a mark that is taken is refused. */
     public Answer<Item> add(Item item) {
-        return store.write(handle -> add(handle, item));
+        return store.write(handle -> addIfFree(handle, item)
+                ? Answer.of(item)
+                : Answer.refused(new Finding(
+                        "mark",
+                        item.mark().text(),
+                        "is the mark of another thing already",
+                        "look at it with landfall crib show " + item.mark() + ", or choose another mark")));
     }
 
     /** Adds a thing under the next number of its kind. */
@@ -34,98 +40,136 @@ public final class Crib {
             Numbers numbers = new Numbers(handle);
             while (true) {
                 Item item = new Item(numbers.next(kind), kind, handSet, card);
-                if (ItemRows.addIfFree(
-                        handle, Row.of(item, History.of(List.of()).standing()))) {
+                if (addIfFree(handle, item)) {
                     return item;
                 }
             }
         });
     }
 
-    static Answer<Item> add(Handle handle, Item item) {
-        Row row = Row.of(item, History.of(List.of()).standing());
-        return ItemRows.addIfFree(handle, row)
-                ? Answer.of(item)
-                : Answer.refused(new Finding(
-                        "mark",
-                        item.mark().text(),
-                        "is the mark of another thing already",
-                        "look at it with landfall crib show " + item.mark() + ", or choose another mark"));
+    private static boolean addIfFree(Handle handle, Item item) {
+        if (!ItemRows.addIfFree(handle, Row.of(item, Standing.NEW))) {
+            return false;
+        }
+        Writes writes = Writes.of(handle);
+        Ledger.fresh(item).writeRuns(handle, writes);
+        writes.send();
+        writes.close();
+        return true;
     }
 
     /** Writes another card for a thing; its events stay. */
     public boolean recard(Item item) {
-        return store.write(handle -> ItemRows.recard(handle, item));
+        return store.write(handle -> {
+            RunRows.recard(handle, item);
+            return ItemRows.recard(handle, item);
+        });
     }
 
+    /** One thing with all that happened to it; for a look at it {@link #look} is quicker. */
     public Optional<Kept> find(Mark mark) {
-        return store.read(handle -> find(handle, mark));
+        return store.read(handle -> ItemRows.find(handle, mark).map(row -> {
+            List<KeptEvent> events = EventRows.of(handle, mark);
+            return new Kept(row.item(), History.of(bare(events)), events);
+        }));
+    }
+
+    /** One thing as it stands, with part of what happened to it. */
+    public Optional<Glance> look(Mark mark, Window window) {
+        return store.read(handle -> ItemRows.find(handle, mark).map(row -> {
+            List<KeptEvent> events = EventRows.before(handle, mark, window);
+            long first = events.isEmpty() ? 0 : events.get(0).event().seq();
+            Standing standing = row.current()
+                    ? row.standing()
+                    : EventRows.history(handle, mark).standing();
+            return new Glance(
+                    row.item(),
+                    standing,
+                    events,
+                    EventRows.takenBack(handle, mark),
+                    EventRows.countBefore(handle, mark, first));
+        }));
     }
 
     public List<Row> list(Wanted wanted) {
         return store.read(handle -> ItemRows.list(handle, wanted));
     }
 
-    private static Optional<Kept> find(Handle handle, Mark mark) {
-        return ItemRows.find(handle, mark).map(row -> {
-            List<KeptEvent> events = EventRows.of(handle, mark);
-            return new Kept(row.item(), History.of(bare(events)), events);
-        });
-    }
-
     private static List<Event> bare(List<KeptEvent> events) {
         return events.stream().map(KeptEvent::event).toList();
     }
 
-    /** Adds an event, or says why it cannot be; the answer is the thing as it then stands. */
-    public Answer<Kept> log(Saying saying) {
+    /** Adds an event, or says why it cannot be. */
+    public Answer<Logged> log(Saying saying) {
         return store.write(handle -> log(handle, saying));
     }
 
-    private static Answer<Kept> log(Handle handle, Saying saying) {
+    private static Answer<Logged> log(Handle handle, Saying saying) {
         ItemRows.hold(handle, saying.mark());
-        Optional<Kept> found = find(handle, saying.mark());
+        Optional<Ledger> found = Ledger.of(handle, saying.mark());
         if (found.isEmpty()) {
             return Answer.refused(unknown(saying.mark()));
         }
-        Kept before = found.get();
-        if (saying.ticket() != null && EventRows.isThere(handle, saying.mark(), saying.ticket())) {
-            return Answer.of(before);
+        Ledger ledger = found.get();
+        Optional<KeptEvent> there =
+                saying.ticket() == null ? Optional.empty() : EventRows.ofTicket(handle, saying.mark(), saying.ticket());
+        if (there.isPresent()) {
+            return Answer.of(new Logged(ledger.item(), standing(handle, ledger), there.get()));
         }
-        Optional<Finding> against = against(before, saying);
+        long last = ledger.lastSeq();
+        if (saying.after() != null && saying.after() != last) {
+            return Answer.refused(meanwhile(handle, saying));
+        }
+        KeptEvent event = new KeptEvent(
+                new Event(
+                        last + 1,
+                        saying.who().at(),
+                        saying.who().by(),
+                        saying.told().what()),
+                saying.told().fields());
+        Optional<Finding> against = against(handle, ledger, event);
         if (against.isPresent()) {
             return Answer.refused(against.get());
         }
-        long last = before.history().standing().last().seq();
-        Kept after = after(before, saying, last + 1);
-        if (!ItemRows.fold(handle, Row.of(before.item(), after.history().standing()), last)) {
-            throw new IllegalStateException("another writer while it was held: " + saying.mark());
+        Writes writes = Writes.of(handle);
+        writes.event().row(EventRows.values(saying, last + 1));
+        ledger.write(handle, writes);
+        writes.send();
+        writes.close();
+        return Answer.of(new Logged(ledger.item(), ledger.standing(), event));
+    }
+
+    private static Standing standing(Handle handle, Ledger ledger) {
+        return ledger.isUnknown()
+                ? EventRows.history(handle, ledger.item().mark()).standing()
+                : ledger.standing();
+    }
+
+    /** What speaks against the event; nothing does, and it is folded in. */
+    private static Optional<Finding> against(Handle handle, Ledger ledger, KeptEvent event) {
+        ItemKind kind = ledger.item().kind();
+        if (ledger.follows(event.event())) {
+            Optional<Finding> never = History.never(kind, event.event().what());
+            if (never.isEmpty()) {
+                ledger.take(event.event());
+            }
+            return never;
         }
-        EventRows.add(handle, saying, last + 1);
-        return Answer.of(after);
-    }
-
-    private static Kept after(Kept before, Saying saying, long seq) {
-        Happening what = saying.told().what();
-        List<KeptEvent> events = new ArrayList<>(before.events());
-        events.add(new KeptEvent(
-                new Event(seq, saying.who().at(), saying.who().by(), what),
-                saying.told().fields()));
-        return new Kept(before.item(), History.of(bare(events)), events);
-    }
-
-    private static Optional<Finding> against(Kept before, Saying saying) {
-        long last = before.history().standing().last().seq();
-        if (saying.after() != null && saying.after() != last) {
-            return Optional.of(meanwhile(before, saying.after()));
+        List<Event> events =
+                new ArrayList<>(bare(EventRows.of(handle, ledger.item().mark())));
+        Optional<Finding> against =
+                History.of(events).against(kind, event.event().what());
+        if (against.isEmpty()) {
+            events.add(event.event());
+            ledger.foldAnew(History.of(events));
         }
-        return before.history().against(before.item().kind(), saying.told().what());
+        return against;
     }
 
-    private static Finding meanwhile(Kept before, long after) {
-        List<String> since = before.events().stream()
+    private static Finding meanwhile(Handle handle, Saying saying) {
+        long after = saying.after() == null ? 0 : saying.after();
+        List<String> since = EventRows.since(handle, saying.mark(), after).stream()
                 .map(KeptEvent::event)
-                .filter(event -> event.seq() > after)
                 .map(event -> "%d %s by %s".formatted(event.seq(), event.kind().word(), event.by()))
                 .toList();
         return new Finding(
@@ -134,7 +178,7 @@ public final class Crib {
                 since.isEmpty()
                         ? "is not the number of an event of this mark"
                         : "is no longer the last: meanwhile " + String.join(", ", since),
-                "look at " + before.item().mark() + " again, and say it again if it still holds");
+                "look at " + saying.mark() + " again, and say it again if it still holds");
     }
 
     /** What is said of a mark that nobody entered. */

@@ -1,114 +1,236 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.store.crib;
 
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import landfall.cards.crib.FlatJson;
 import landfall.cards.crib.Told;
 import landfall.history.Event;
+import landfall.history.EventKind;
 import landfall.history.History;
 import landfall.history.Mark;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.statement.PreparedBatch;
+import org.jspecify.annotations.Nullable;
 
 /**
- * Adds much at once inside one transaction. Events go in as they come; whether they can happen was judged by whoever
- * kept the records before. The folded columns are written by {@link #fold}, once for all events of a thing.
+ * Adds much at once inside one transaction. Whether events can happen was judged by whoever kept the records before.
+ * What follows from them is folded as they come and written by {@link #end}, and now and then before it, so that the
+ * memory it takes does not grow with what is added.
  */
 public final class CribWriter {
-    private static final int BATCH = 1000;
+    /** Things whose fold waits; a few kilobytes each. */
+    private static final int MOST_OPEN = 4_000;
+
+    private static final int MOST_UNSENT = 500;
+
+    /** Events whose tickets are remembered. */
+    private static final int MOST_TICKETS = 200_000;
 
     private final Handle handle;
-    private final Map<Mark, Long> last = new HashMap<>();
-    private final Map<Mark, Set<String>> tickets = new HashMap<>();
-    private PreparedBatch batch;
-    private int waiting;
+    private final Writes writes;
+    private final PreparedStatement select;
+    private final Map<Mark, Open> open = new HashMap<>();
+    private final Set<Mark> unsent = new HashSet<>();
+    private long tickets;
+
+    /** A thing while events are added to it. */
+    private static final class Open {
+        private final Ledger ledger;
+        private final Tickets tickets;
+        private long seq;
+        private boolean touched;
+
+        Open(Ledger ledger, Tickets tickets) {
+            this.ledger = ledger;
+            this.tickets = tickets;
+            this.seq = ledger.lastSeq();
+        }
+    }
+
+    /** An event as a table tells it. */
+    public record Entry(Told told, String by, Instant at, String ticket) {}
 
     public CribWriter(Handle handle) {
         this.handle = handle;
-        this.batch = handle.prepareBatch(EventRows.INSERT);
+        this.writes = Writes.of(handle);
+        try {
+            this.select = handle.getConnection().prepareStatement(Ledger.SELECT);
+        } catch (SQLException e) {
+            throw Bulk.fault(handle, e);
+        }
     }
 
     public Optional<Item> item(Mark mark) {
-        return ItemRows.find(handle, mark).map(Row::item);
+        return Optional.ofNullable(open(mark)).map(found -> found.ledger.item());
     }
 
-    /** A mark that is taken is a fault of the caller. */
-    public void add(Item item) {
-        if (!ItemRows.addIfFree(handle, Row.of(item, History.of(List.of()).standing()))) {
-            throw new IllegalStateException("taken: " + item.mark());
+    /** Adds a thing with its first events, in the order of time; a mark that is taken is a fault of the caller. */
+    public void add(Item item, List<Entry> first) {
+        Ledger ledger = Ledger.fresh(item);
+        List<Event> events = new ArrayList<>();
+        for (Entry entry : first) {
+            events.add(new Event(
+                    events.size() + 1, entry.at(), entry.by(), entry.told().what()));
+        }
+        events.forEach(ledger::take);
+        ledger.write(handle, writes);
+        unsent.add(item.mark());
+        for (int i = 0; i < events.size(); i++) {
+            Entry entry = first.get(i);
+            put(item.mark(), events.get(i), FlatJson.write(entry.told().fields()), entry.ticket());
+        }
+        if (unsent.size() >= MOST_UNSENT) {
+            send();
         }
     }
 
     public void recard(Item item) {
+        fold();
         ItemRows.recard(handle, item);
+        RunRows.recard(handle, item);
     }
 
     /** Adds an event under the next number; nothing when its ticket is there already. */
-    public boolean append(Mark mark, Told told, String by, Instant at, String ticket) {
-        long seq = last.computeIfAbsent(mark, this::lastSeq) + 1;
-        if (!tickets.computeIfAbsent(mark, this::ticketsOf).add(ticket)) {
+    public boolean append(Mark mark, Entry entry) {
+        Open thing = open(mark);
+        if (thing == null) {
+            throw new IllegalStateException("not in the crib: " + mark);
+        }
+        if (!thing.tickets.add(entry.ticket()) && isThere(mark, entry.ticket())) {
             return false;
         }
-        last.put(mark, seq);
-        String fields = FlatJson.write(told.fields());
-        restore(new CribScan.RawEvent(
-                mark.text(), seq, at, new CribScan.Words(told.what().kind().word(), by, fields, ticket)));
+        tickets++;
+        Event event =
+                new Event(++thing.seq, entry.at(), entry.by(), entry.told().what());
+        put(mark, event, FlatJson.write(entry.told().fields()), entry.ticket());
+        thing.ledger.take(event);
+        thing.touched = true;
+        room();
         return true;
     }
 
-    /** Adds an event as it lay in another store. */
-    public void restore(CribScan.RawEvent event) {
-        batch.bind("mark", event.mark())
-                .bind("seq", event.seq())
-                .bind("at", event.at().toEpochMilli())
-                .bind("kind", event.words().kind())
-                .bind("by", event.words().by())
-                .bind("fields", event.words().fields())
-                .bind("ticket", event.words().ticket())
-                .add();
-        if (++waiting == BATCH) {
-            flush();
+    /** Adds an event as it lay in another store; those of a thing come in the order of their numbers. */
+    public void restore(CribScan.RawEvent raw) {
+        Mark mark = new Mark(raw.mark());
+        Open thing = open(mark);
+        if (thing == null) {
+            throw new IllegalStateException("not in the backup: " + mark);
+        }
+        EventKind kind = EventKind.valueOf(raw.words().kind().toUpperCase(Locale.ROOT));
+        Event event = new Event(
+                raw.seq(),
+                raw.at(),
+                raw.words().by(),
+                Told.kept(kind, FlatJson.read(raw.words().fields())));
+        put(mark, event, raw.words().fields(), raw.words().ticket());
+        thing.seq = raw.seq();
+        thing.ledger.take(event);
+        thing.touched = true;
+        room();
+    }
+
+    private void put(Mark mark, Event event, String fields, String ticket) {
+        boolean full = writes.event()
+                .row(
+                        mark.text(),
+                        event.seq(),
+                        event.at().toEpochMilli(),
+                        event.kind().word(),
+                        event.by(),
+                        fields,
+                        ticket);
+        if (full) {
+            send();
         }
     }
 
-    /** Sends what waits. */
-    public void flush() {
-        if (waiting > 0) {
-            batch.execute();
-            batch.close();
-            batch = handle.prepareBatch(EventRows.INSERT);
-            waiting = 0;
+    private void send() {
+        writes.send();
+        unsent.clear();
+    }
+
+    private void room() {
+        if (open.size() > MOST_OPEN || tickets > MOST_TICKETS) {
+            fold();
         }
     }
 
-    /** Writes the columns that follow from the events of a thing, and forgets it. */
-    public void fold(Mark mark) {
-        flush();
-        Row row = ItemRows.find(handle, mark).orElseThrow();
-        List<Event> events =
-                EventRows.of(handle, mark).stream().map(KeptEvent::event).toList();
-        Row folded = Row.of(row.item(), History.of(events).standing());
-        if (!ItemRows.fold(handle, folded, row.seen().lastSeq())) {
-            throw new IllegalStateException("another writer inside the transaction: " + mark);
+    /** Writes what follows from all that was added. */
+    public void end() {
+        fold();
+        writes.close();
+        try {
+            select.close();
+        } catch (SQLException e) {
+            throw Bulk.fault(handle, e);
         }
-        last.remove(mark);
-        tickets.remove(mark);
     }
 
-    private Set<String> ticketsOf(Mark mark) {
-        return new HashSet<>(handle.createQuery("select ticket from event where mark = :mark")
+    private void fold() {
+        send();
+        open.values().stream().filter(thing -> thing.touched).forEach(thing -> {
+            Ledger ledger = thing.ledger;
+            if (ledger.isUnknown()) {
+                History history = EventRows.history(handle, ledger.item().mark());
+                ledger.foldAnew(history);
+            }
+            ledger.write(handle, writes);
+        });
+        send();
+        open.clear();
+        tickets = 0;
+    }
+
+    private @Nullable Open open(Mark mark) {
+        Open there = open.get(mark);
+        if (there != null) {
+            return there;
+        }
+        if (unsent.contains(mark)) {
+            send();
+        }
+        Ledger ledger = ledger(mark);
+        if (ledger == null) {
+            return null;
+        }
+        Open thing = new Open(ledger, ledger.lastSeq() == 0 ? new Tickets() : ticketsOf(mark));
+        tickets += thing.tickets.size();
+        open.put(mark, thing);
+        return thing;
+    }
+
+    private @Nullable Ledger ledger(Mark mark) {
+        try {
+            select.setString(1, mark.text());
+            try (ResultSet rows = select.executeQuery()) {
+                return rows.next() ? Ledger.of(rows) : null;
+            }
+        } catch (SQLException e) {
+            throw Bulk.fault(handle, e);
+        }
+    }
+
+    private Tickets ticketsOf(Mark mark) {
+        Tickets there = new Tickets();
+        handle.createQuery("select ticket from event where mark = :mark")
                 .bind("mark", mark.text())
                 .mapTo(String.class)
-                .list());
+                .forEach(there::add);
+        return there;
     }
 
-    private long lastSeq(Mark mark) {
-        return ItemRows.find(handle, mark).orElseThrow().seen().lastSeq();
+    private boolean isThere(Mark mark, String ticket) {
+        send();
+        return EventRows.ofTicket(handle, mark, ticket).isPresent();
     }
 }

@@ -10,32 +10,78 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import landfall.cards.crib.FlatJson;
+import landfall.cards.crib.FoldedJson;
 import landfall.history.ItemKind;
 import landfall.history.Mark;
+import landfall.history.Standing;
 import landfall.history.Status;
+import landfall.history.Uses;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.Query;
-import org.jdbi.v3.core.statement.SqlStatement;
+import org.jdbi.v3.core.statement.Update;
 
 /** Things as rows. */
 final class ItemRows {
-    private static final String COLUMNS = "mark, kind, size, hand_set, card, status, place, holes, since_sharp,"
-            + " sharpenings, calibration_due, last_seq, last_at";
+    static final String COLUMNS = "item.mark, kind, item.size, hand_set, card, status, place, holes, since_sharp,"
+            + " sharpenings, calibration_due, last_seq, last_at, folded";
+
+    static final String INSERT = "insert into item (mark, kind, size, hand_set, card, status, place, holes,"
+            + " since_sharp, sharpenings, calibration_due, last_seq, last_at, folded)"
+            + " values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)";
+
+    /** When the last event is still the one that the columns were folded after. */
+    static final String FOLD = "update item set status = ?, place = ?, holes = ?, since_sharp = ?, sharpenings = ?,"
+            + " calibration_due = ?, last_seq = ?, last_at = ?, folded = ? where mark = ? and last_seq = ?";
 
     private static final int FETCH = 500;
 
     private ItemRows() {}
 
+    static Object[] inserted(Row row) {
+        Item item = row.item();
+        Object[] folded = folded(row.standing());
+        Object[] all = new Object[14];
+        all[0] = item.mark().text();
+        all[1] = item.kind().word();
+        all[2] = item.size();
+        all[3] = item.handSet();
+        all[4] = FlatJson.write(item.card());
+        System.arraycopy(folded, 0, all, 5, folded.length);
+        return all;
+    }
+
+    static Object[] folded(Row row, long before) {
+        Object[] folded = folded(row.standing());
+        Object[] all = new Object[11];
+        System.arraycopy(folded, 0, all, 0, folded.length);
+        all[9] = row.item().mark().text();
+        all[10] = before;
+        return all;
+    }
+
+    private static Object[] folded(Standing standing) {
+        Instant at = standing.last().at();
+        LocalDate due = standing.condition().calibrationDue();
+        return new Object[] {
+            standing.status().name().toLowerCase(Locale.ROOT),
+            standing.place(),
+            standing.uses().holes(),
+            standing.uses().sinceSharp(),
+            (long) standing.uses().sharpenings(),
+            due == null ? "" : due.toString(),
+            standing.last().seq(),
+            at == null ? -1L : at.toEpochMilli(),
+            FoldedJson.standing(standing)
+        };
+    }
+
     static boolean addIfFree(Handle handle, Row row) {
-        return bound(
-                                handle.createUpdate(
-                                        "insert into item (" + COLUMNS + ") values (:mark, :kind, :size, :handSet,"
-                                                + " :card, :status, :place, :holes, :sinceSharp,"
-                                                + " :sharpenings, :calibrationDue,"
-                                                + " :lastSeq, :lastAt) on conflict (mark) do nothing"),
-                                row)
-                        .execute()
-                == 1;
+        Update insert = handle.createUpdate(INSERT + " on conflict (mark) do nothing");
+        Object[] values = inserted(row);
+        for (int i = 0; i < values.length; i++) {
+            insert.bind(i, values[i]);
+        }
+        return insert.execute() == 1;
     }
 
     static boolean recard(Handle handle, Item item) {
@@ -44,19 +90,6 @@ final class ItemRows {
                         .bind("size", item.size())
                         .bind("handSet", item.handSet())
                         .bind("mark", item.mark().text())
-                        .execute()
-                == 1;
-    }
-
-    /** Writes the folded columns when the last event is still the one that they were folded after. */
-    static boolean fold(Handle handle, Row row, long lastSeq) {
-        return bound(
-                                handle.createUpdate("update item set status = :status, place = :place, holes = :holes,"
-                                        + " since_sharp = :sinceSharp, sharpenings = :sharpenings,"
-                                        + " calibration_due = :calibrationDue, last_seq = :lastSeq, last_at = :lastAt"
-                                        + " where mark = :mark and last_seq = :before"),
-                                row)
-                        .bind("before", lastSeq)
                         .execute()
                 == 1;
     }
@@ -107,42 +140,26 @@ final class ItemRows {
                 .useStream(all -> all.forEach(each));
     }
 
-    private static <S extends SqlStatement<S>> S bound(S statement, Row row) {
-        Item item = row.item();
-        Instant at = row.seen().lastAt();
-        LocalDate due = row.seen().calibrationDue();
-        return statement
-                .bind("mark", item.mark().text())
-                .bind("kind", item.kind().word())
-                .bind("size", item.size())
-                .bind("handSet", item.handSet())
-                .bind("card", FlatJson.write(item.card()))
-                .bind("status", row.status().name().toLowerCase(Locale.ROOT))
-                .bind("place", row.place())
-                .bind("holes", row.counts().holes())
-                .bind("sinceSharp", row.counts().sinceSharp())
-                .bind("sharpenings", row.counts().sharpenings())
-                .bind("calibrationDue", due == null ? "" : due.toString())
-                .bind("lastSeq", row.seen().lastSeq())
-                .bind("lastAt", at == null ? -1 : at.toEpochMilli());
-    }
-
-    private static Row row(ResultSet rows) throws SQLException {
+    static Row row(ResultSet rows) throws SQLException {
         Item item = new Item(
                 new Mark(rows.getString("mark")),
                 ItemKind.valueOf(rows.getString("kind").toUpperCase(Locale.ROOT)),
                 rows.getString("hand_set"),
                 FlatJson.read(rows.getString("card")));
-        String due = rows.getString("calibration_due");
+        String day = rows.getString("calibration_due");
+        String folded = rows.getString("folded");
+        String rest = folded.isEmpty() ? "{}" : folded;
         long at = rows.getLong("last_at");
-        return new Row(
-                item,
+        Standing standing = new Standing(
                 Status.valueOf(rows.getString("status").toUpperCase(Locale.ROOT)),
                 rows.getString("place"),
-                new Row.Counts(rows.getLong("holes"), rows.getLong("since_sharp"), rows.getLong("sharpenings")),
-                new Row.Seen(
-                        rows.getLong("last_seq"),
-                        at < 0 ? null : Instant.ofEpochMilli(at),
-                        due.isEmpty() ? null : LocalDate.parse(due)));
+                new Uses(
+                        rows.getLong("holes"),
+                        rows.getLong("since_sharp"),
+                        FoldedJson.about(rest),
+                        rows.getInt("sharpenings")),
+                FoldedJson.condition(rest, day.isEmpty() ? null : LocalDate.parse(day)),
+                new Standing.Last(rows.getLong("last_seq"), at < 0 ? null : Instant.ofEpochMilli(at)));
+        return new Row(item, standing, !folded.isEmpty());
     }
 }

@@ -7,8 +7,12 @@ import landfall.history.Standing;
 import landfall.history.Status;
 import org.jspecify.annotations.Nullable;
 
-/** A thing as a list shows it: what it is, and the columns folded from its events. */
-public record Row(Item item, Status status, String place, Counts counts, Seen seen) {
+/**
+ * A thing as a list shows it: what it is, and how it stands as folded from its events.
+ *
+ * @param current false where an earlier program folded it, which did not keep its condition
+ */
+public record Row(Item item, Standing standing, boolean current) {
     public record Counts(long holes, long sinceSharp, long sharpenings) {}
 
     /** @param lastAt null when nothing has happened yet */
@@ -17,19 +21,29 @@ public record Row(Item item, Status status, String place, Counts counts, Seen se
             @Nullable Instant lastAt,
             @Nullable LocalDate calibrationDue) {}
 
-    /** The columns that follow from how a thing stands. */
     static Row of(Item item, Standing standing) {
-        return new Row(
-                item,
-                standing.status(),
-                standing.place(),
-                new Counts(
-                        standing.uses().holes(),
-                        standing.uses().sinceSharp(),
-                        standing.uses().sharpenings()),
-                new Seen(
-                        standing.last().seq(),
-                        standing.last().at(),
-                        standing.condition().calibrationDue()));
+        return new Row(item, standing, true);
+    }
+
+    public Status status() {
+        return standing.status();
+    }
+
+    public String place() {
+        return standing.place();
+    }
+
+    public Counts counts() {
+        return new Counts(
+                standing.uses().holes(),
+                standing.uses().sinceSharp(),
+                standing.uses().sharpenings());
+    }
+
+    public Seen seen() {
+        return new Seen(
+                standing.last().seq(),
+                standing.last().at(),
+                standing.condition().calibrationDue());
     }
 }

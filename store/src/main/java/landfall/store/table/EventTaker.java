@@ -2,7 +2,6 @@
 package landfall.store.table;
 
 import java.time.Instant;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,7 +16,6 @@ import landfall.cards.form.Form;
 import landfall.fault.Answer;
 import landfall.fault.Finding;
 import landfall.history.EventKind;
-import landfall.history.ItemKind;
 import landfall.history.Mark;
 import landfall.quantity.UnitSystem;
 import landfall.store.crib.Crib;
@@ -33,17 +31,8 @@ final class EventTaker implements TableIn.RowTaker {
     private static final Field<EventKind> EVENT = Field.needed(Columns.EVENT, EventForms.KIND, "tapped");
     private static final Form EVENT_FORM = Form.of("table", EVENT);
 
-    /** Things and rows after which columns are folded; the memory of so many is some tens of megabytes at most. */
-    private static final int MOST_OPEN = 20_000;
-
-    private static final int MOST_ROWS = 50_000;
-
     private final CribWriter crib;
     private final Wish wish;
-    private final Map<Mark, About> open = new HashMap<>();
-    private int rowsOpen;
-
-    private record About(ItemKind kind, UnitSystem bare) {}
 
     EventTaker(Handle handle, Wish wish) {
         this.crib = new CribWriter(handle);
@@ -56,24 +45,24 @@ final class EventTaker implements TableIn.RowTaker {
         if (!(mark instanceof Answer.Of<Mark> of)) {
             return mark.findings();
         }
-        Optional<About> about = about(of.value());
-        if (about.isEmpty()) {
+        Optional<Item> item = crib.item(of.value());
+        if (item.isEmpty()) {
             return List.of(Crib.unknown(of.value()));
         }
         Answer<EventKind> kind = EVENT_FORM
                 .judge(Map.of(Columns.EVENT, line.cell(Columns.EVENT)), UnitSystem.METRIC)
                 .map(entries -> entries.need(EVENT));
         return kind instanceof Answer.Of<EventKind> known
-                ? take(line, of.value(), about.get(), known.value(), report)
+                ? take(line, item.get(), known.value(), report)
                 : kind.findings();
     }
 
-    private List<Finding> take(Line line, Mark mark, About about, EventKind kind, Report report) {
-        if (!about.kind().knows(kind)) {
+    private List<Finding> take(Line line, Item item, EventKind kind, Report report) {
+        if (!item.kind().knows(kind)) {
             return List.of(new Finding(
                     Columns.EVENT,
                     kind.word(),
-                    "does not happen to a " + about.kind().word(),
+                    "does not happen to a " + item.kind().word(),
                     "look at the mark and at the event"));
         }
         Answer<Instant> at = line.cell("at").isEmpty()
@@ -81,37 +70,19 @@ final class EventTaker implements TableIn.RowTaker {
                 : Moments.read("at", line.cell("at"), wish.now());
         Map<String, String> typed = new LinkedHashMap<>(line.cells());
         Columns.OF_EVENTS.forEach(typed::remove);
-        Answer<Told> told = Told.read(kind, typed, about.bare());
+        Answer<Told> told = Told.read(kind, typed, item.bare());
         if (!(at instanceof Answer.Of<Instant> when) || !(told instanceof Answer.Of<Told> good)) {
             return at.findings().isEmpty() ? told.findings() : at.findings();
         }
         String by = line.cell("by").isEmpty() ? wish.by() : line.cell("by");
         String ticket =
                 line.cell("ticket").isEmpty() ? ticket(line.cell("at"), kind, by, good.value()) : line.cell("ticket");
-        if (crib.append(mark, good.value(), by, when.value(), ticket)) {
+        if (crib.append(item.mark(), new CribWriter.Entry(good.value(), by, when.value(), ticket))) {
             report.added();
-            rowsOpen++;
         } else {
             report.unchanged();
         }
         return List.of();
-    }
-
-    private Optional<About> about(Mark mark) {
-        About known = open.get(mark);
-        if (known != null) {
-            return Optional.of(known);
-        }
-        Optional<Item> item = crib.item(mark);
-        if (item.isEmpty()) {
-            return Optional.empty();
-        }
-        if (open.size() == MOST_OPEN || rowsOpen >= MOST_ROWS) {
-            end();
-        }
-        About about = new About(item.get().kind(), item.get().bare());
-        open.put(mark, about);
-        return Optional.of(about);
     }
 
     /** Two like events of one moment are one; a table that means two gives them tickets. */
@@ -121,9 +92,6 @@ final class EventTaker implements TableIn.RowTaker {
 
     @Override
     public void end() {
-        open.keySet().forEach(crib::fold);
-        open.clear();
-        rowsOpen = 0;
-        crib.flush();
+        crib.end();
     }
 }

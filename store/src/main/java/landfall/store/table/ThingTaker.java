@@ -2,6 +2,7 @@
 package landfall.store.table;
 
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -54,16 +55,17 @@ final class ThingTaker implements TableIn.RowTaker {
 
     @Override
     public void end() {
-        crib.flush();
+        crib.end();
     }
 
     private List<Finding> put(Item item, Map<EventKind, Told> first, Report report) {
         Item there = crib.item(item.mark()).orElse(null);
         if (there == null) {
-            crib.add(item);
             Instant now = wish.now().toInstant();
-            first.forEach((kind, told) -> crib.append(item.mark(), told, wish.by(), now, "imported " + kind.word()));
-            crib.fold(item.mark());
+            List<CribWriter.Entry> entries = new ArrayList<>();
+            first.forEach(
+                    (kind, told) -> entries.add(new CribWriter.Entry(told, wish.by(), now, "imported " + kind.word())));
+            crib.add(item, entries);
             report.added();
             return List.of();
         }

@@ -118,7 +118,6 @@ class CribTest {
                             + " To mend: if it is not, take event 1 back: corrected --takes-back 1.");
             log(crib, mark, EventKind.CORRECTED, Map.of("takes-back", "1", "because", "another tap"));
             assertThat(log(crib, mark, EventKind.TAPPED, Map.of("holes", "1"))
-                            .history()
                             .standing()
                             .status())
                     .isEqualTo(Status.ON_HAND);
@@ -212,11 +211,11 @@ class CribTest {
                 ItemForms.lasting(ItemKind.TAP, card).orThrow());
     }
 
-    private static Kept log(Crib crib, Mark mark, EventKind kind, Map<String, String> typed) {
+    private static Logged log(Crib crib, Mark mark, EventKind kind, Map<String, String> typed) {
         return say(crib, mark, kind, typed, null, null).orThrow();
     }
 
-    private static Answer<Kept> say(
+    private static Answer<Logged> say(
             Crib crib, Mark mark, EventKind kind, Map<String, String> typed, String ticket, Long after) {
         Told told = Told.read(kind, typed, UnitSystem.METRIC).orThrow();
         return crib.log(new Saying(mark, told, new Saying.Who("Ida", NOW), ticket, after));
