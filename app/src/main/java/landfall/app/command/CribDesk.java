@@ -13,7 +13,8 @@ import landfall.fault.Finding;
 import landfall.history.Mark;
 import landfall.store.Store;
 import landfall.store.crib.Crib;
-import landfall.store.crib.Kept;
+import landfall.store.crib.Glance;
+import landfall.store.crib.Window;
 
 /** Where a command of the crib is answered: the open store, what was written, and whom to tell. */
 record CribDesk(Store store, Options.Written written, boolean json, Terminal terminal) {
@@ -43,8 +44,9 @@ record CribDesk(Store store, Options.Written written, boolean json, Terminal ter
                         Answer.refused(new Finding("mark", "", "is needed", "write the mark, see landfall crib list")));
     }
 
-    Optional<Kept> find(Mark mark) {
-        return crib().find(mark);
+    /** A thing as it stands, without what happened to it. */
+    Optional<Glance> find(Mark mark) {
+        return crib().look(mark, Window.newest(0));
     }
 
     Exit unknown(Mark mark) {

@@ -14,7 +14,7 @@ import landfall.fault.Answer;
 import landfall.fault.Finding;
 import landfall.history.Mark;
 import landfall.quantity.UnitSystem;
-import landfall.store.crib.Kept;
+import landfall.store.crib.Glance;
 import landfall.wear.Job;
 import org.jspecify.annotations.Nullable;
 
@@ -44,7 +44,10 @@ final class CribDue implements CribPart {
         }
         if (desk.written().word(0).isEmpty()) {
             return holes.isEmpty()
-                    ? say(desk, DueDocument.of(DueTaps.all(desk.crib()), Sittings.Times.USUAL, UnitSystem.METRIC))
+                    ? say(
+                            desk,
+                            DueDocument.of(
+                                    new DueTaps(desk.store()).soonest(), Sittings.Times.USUAL, UnitSystem.METRIC))
                     : desk.refuse(List.of(new Finding(
                             "holes",
                             holes.get(),
@@ -55,7 +58,7 @@ final class CribDue implements CribPart {
         if (!(mark instanceof Answer.Of<Mark> of)) {
             return desk.refuse(mark.findings());
         }
-        Optional<Kept> kept = desk.find(of.value());
+        Optional<Glance> kept = desk.find(of.value());
         return kept.isEmpty()
                 ? desk.unknown(of.value())
                 : one(
@@ -64,8 +67,9 @@ final class CribDue implements CribPart {
                         holes.map(text -> new Job(Integer.parseInt(text), null)).orElse(null));
     }
 
-    private static Exit one(CribDesk desk, Kept kept, @Nullable Job job) {
-        Optional<ShopLaws.Found> found = DueTaps.of(desk.crib(), kept);
+    private static Exit one(CribDesk desk, Glance kept, @Nullable Job job) {
+        Optional<ShopLaws.Found> found =
+                new DueTaps(desk.store()).of(kept.item().mark());
         return found.isPresent()
                 ? say(desk, DueDocument.of(found.get(), job))
                 : desk.refuse(List.of(new Finding(

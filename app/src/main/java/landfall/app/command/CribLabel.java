@@ -18,8 +18,8 @@ import landfall.sheets.paper.Label;
 import landfall.sheets.paper.LabelSheet;
 import landfall.sheets.paper.PaperSize;
 import landfall.store.crib.Crib;
+import landfall.store.crib.Glance;
 import landfall.store.crib.Item;
-import landfall.store.crib.Kept;
 
 /** {@code crib label MARK... --sheet FILE.pdf}: labels that a phone's camera opens the thing's page from. */
 final class CribLabel implements CribPart {
@@ -79,7 +79,7 @@ final class CribLabel implements CribPart {
                 findings.addAll(mark.findings());
                 continue;
             }
-            Optional<Kept> kept = desk.find(of.value());
+            Optional<Glance> kept = desk.find(of.value());
             kept.ifPresent(found -> items.add(found.item()));
             if (kept.isEmpty()) {
                 unknown = true;

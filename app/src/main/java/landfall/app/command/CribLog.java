@@ -19,7 +19,8 @@ import landfall.fault.Finding;
 import landfall.history.EventKind;
 import landfall.history.Mark;
 import landfall.quantity.UnitSystem;
-import landfall.store.crib.Kept;
+import landfall.store.crib.Glance;
+import landfall.store.crib.Logged;
 import landfall.store.crib.Saying;
 
 /** {@code crib log MARK EVENT [fields]}: something happened. */
@@ -75,11 +76,11 @@ final class CribLog implements CribPart {
             findings.addAll(kind.findings());
             return desk.refuse(findings);
         }
-        Optional<Kept> there = desk.find(marked.value());
+        Optional<Glance> there = desk.find(marked.value());
         return there.isEmpty() ? desk.unknown(marked.value()) : log(desk, there.get(), known.value());
     }
 
-    private static Exit log(CribDesk desk, Kept there, EventKind kind) {
+    private static Exit log(CribDesk desk, Glance there, EventKind kind) {
         Map<String, String> typed = new LinkedHashMap<>();
         EventForms.of(kind)
                 .fields()
@@ -93,24 +94,19 @@ final class CribLog implements CribPart {
         if (!findings.isEmpty()) {
             return desk.refuse(findings);
         }
-        Answer<Kept> logged = desk.crib()
+        Answer<Logged> logged = desk.crib()
                 .log(new Saying(
                         there.item().mark(),
                         told.orThrow(),
                         new Saying.Who(desk.by(), at.orThrow()),
                         desk.written().text("ticket").orElse(null),
                         after.orThrow().orElse(null)));
-        if (!(logged instanceof Answer.Of<Kept> of)) {
+        if (!(logged instanceof Answer.Of<Logged> of)) {
             return desk.refuse(logged.findings());
         }
-        Kept kept = of.value();
+        Logged kept = of.value();
         return desk.say(
-                CribJson.logged(kept),
-                Words.of(
-                        "crib.logged",
-                        kept.item().mark(),
-                        kept.history().standing().last().seq(),
-                        kind.word()));
+                CribJson.logged(kept), Words.of("crib.logged", kept.item().mark(), kept.seq(), kind.word()));
     }
 
     private static Answer<Optional<Long>> after(CribDesk desk) {

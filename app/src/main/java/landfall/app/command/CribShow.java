@@ -7,11 +7,15 @@ import landfall.app.crib.CribJson;
 import landfall.app.crib.CribText;
 import landfall.app.crib.DueTaps;
 import landfall.fault.Answer;
+import landfall.fault.Finding;
 import landfall.history.Mark;
-import landfall.store.crib.Kept;
+import landfall.store.crib.Glance;
+import landfall.store.crib.Window;
 
 /** {@code crib show MARK}: one thing with its card and all that happened to it. */
 final class CribShow implements CribPart {
+    private static final int MOST = 200;
+
     @Override
     public String word() {
         return "show";
@@ -19,12 +23,12 @@ final class CribShow implements CribPart {
 
     @Override
     public String usage() {
-        return "show MARK";
+        return "show MARK [--before SEQ]";
     }
 
     @Override
     public Options options(Options options, List<String> args) {
-        return options.word("MARK");
+        return options.word("MARK").text("before");
     }
 
     @Override
@@ -33,11 +37,16 @@ final class CribShow implements CribPart {
         if (!(mark instanceof Answer.Of<Mark> of)) {
             return desk.refuse(mark.findings());
         }
-        Optional<Kept> kept = desk.find(of.value());
+        String before = desk.written().text("before").orElse("9".repeat(18));
+        if (!before.matches("\\d{1,18}")) {
+            return desk.refuse(List.of(new Finding(
+                    "before", before, "is not the number of an event", "write the number that crib show tells")));
+        }
+        Optional<Glance> kept = desk.crib().look(of.value(), new Window(Long.parseLong(before), MOST));
         return kept.isEmpty()
                 ? desk.unknown(of.value())
                 : desk.say(
-                        CribJson.kept(kept.get(), DueTaps.of(desk.crib(), kept.get())),
+                        CribJson.kept(kept.get(), new DueTaps(desk.store()).of(of.value())),
                         CribText.kept(kept.get(), desk.now().getZone()));
     }
 }

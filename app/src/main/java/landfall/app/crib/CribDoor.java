@@ -12,6 +12,7 @@ public final class CribDoor implements AutoCloseable {
     private final StoreAddress address;
     private final Clock clock;
     private @Nullable Store store;
+    private @Nullable DueTaps due;
 
     public CribDoor(StoreAddress address, Clock clock) {
         this.address = address;
@@ -22,13 +23,27 @@ public final class CribDoor implements AutoCloseable {
         return clock;
     }
 
-    synchronized Crib crib() {
+    Crib crib() {
+        return new Crib(store());
+    }
+
+    /** When taps are due; the laws that were worked out are kept as long as the door is open. */
+    synchronized DueTaps due() {
+        DueTaps open = due;
+        if (open == null) {
+            open = new DueTaps(store());
+            due = open;
+        }
+        return open;
+    }
+
+    private synchronized Store store() {
         Store open = store;
         if (open == null) {
             open = Store.open(address, clock);
             store = open;
         }
-        return new Crib(open);
+        return open;
     }
 
     @Override
@@ -36,6 +51,7 @@ public final class CribDoor implements AutoCloseable {
         if (store != null) {
             store.close();
             store = null;
+            due = null;
         }
     }
 }

@@ -11,6 +11,7 @@ import landfall.store.Store;
 import landfall.store.crib.Crib;
 import landfall.store.crib.Row;
 import landfall.store.crib.Wanted;
+import landfall.store.crib.Window;
 
 /** A whole crib as one JSON document: each thing as {@code crib show} tells it. */
 public final class CribExportJson {
@@ -25,7 +26,10 @@ public final class CribExportJson {
             json.writeNumberField("landfall", 1);
             json.writeArrayFieldStart("things");
             for (Row row : rows) {
-                json.writeRawValue(CribJson.kept(crib.find(row.item().mark()).orElseThrow(), Optional.empty()));
+                json.writeRawValue(CribJson.kept(
+                        crib.look(row.item().mark(), Window.newest(Integer.MAX_VALUE))
+                                .orElseThrow(),
+                        Optional.empty()));
             }
             json.writeEndArray();
             json.writeEndObject();

@@ -11,11 +11,11 @@ import java.util.Map;
 import java.util.Optional;
 import landfall.cards.crib.ShopLaws;
 import landfall.history.Event;
-import landfall.history.History;
 import landfall.history.Standing;
+import landfall.store.crib.Glance;
 import landfall.store.crib.Item;
-import landfall.store.crib.Kept;
 import landfall.store.crib.KeptEvent;
+import landfall.store.crib.Logged;
 import landfall.store.crib.Row;
 import landfall.store.table.Report;
 import landfall.wear.Due;
@@ -31,10 +31,9 @@ public final class CribJson {
      *
      * @param due when it is due; null in the answer where nobody can tell
      */
-    public static String kept(Kept kept, Optional<ShopLaws.Found> due) {
+    public static String kept(Glance kept, Optional<ShopLaws.Found> due) {
         ObjectNode answer = thing(kept.item());
-        History history = kept.history();
-        Standing standing = history.standing();
+        Standing standing = kept.standing();
         answer.put("state", standing.status().word());
         answer.put("place", standing.place());
         ObjectNode uses = answer.putObject("uses");
@@ -43,7 +42,8 @@ public final class CribJson {
         uses.put("about", standing.uses().about());
         uses.put("sharpenings", standing.uses().sharpenings());
         ArrayNode events = answer.putArray("events");
-        kept.events().forEach(event -> events.add(event(event, history)));
+        kept.events().forEach(event -> events.add(event(event, kept.isTakenBack(event))));
+        answer.put("earlier", kept.earlier());
         answer.set("due", due.<JsonNode>map(CribJson::due).orElse(JSON.nullNode()));
         return closed(answer);
     }
@@ -87,7 +87,7 @@ public final class CribJson {
         return root;
     }
 
-    private static ObjectNode event(KeptEvent kept, History history) {
+    private static ObjectNode event(KeptEvent kept, boolean takenBack) {
         Event event = kept.event();
         ObjectNode node = JSON.createObjectNode();
         node.put("seq", event.seq());
@@ -95,7 +95,7 @@ public final class CribJson {
         node.put("kind", event.kind().word());
         node.put("by", event.by());
         node.set("fields", nested(kept.fields()));
-        if (history.isTakenBack(event.seq())) {
+        if (takenBack) {
             node.put("takenBack", true);
         }
         return node;
@@ -124,12 +124,11 @@ public final class CribJson {
     }
 
     /** {@code crib log}. */
-    public static String logged(Kept kept) {
-        KeptEvent last = kept.events().get(kept.events().size() - 1);
+    public static String logged(Logged kept) {
         ObjectNode answer = JSON.createObjectNode();
         answer.put("mark", kept.item().mark().text());
-        answer.set("event", event(last, kept.history()));
-        answer.put("seq", last.event().seq());
+        answer.set("event", event(kept.event(), false));
+        answer.put("seq", kept.seq());
         return closed(answer);
     }
 

@@ -10,8 +10,8 @@ import java.util.stream.Collectors;
 import landfall.cards.words.Words;
 import landfall.history.Event;
 import landfall.history.Standing;
+import landfall.store.crib.Glance;
 import landfall.store.crib.Item;
-import landfall.store.crib.Kept;
 import landfall.store.crib.KeptEvent;
 import landfall.store.crib.Row;
 import landfall.store.table.Report;
@@ -20,9 +20,9 @@ import landfall.store.table.Report;
 public final class CribText {
     private CribText() {}
 
-    public static String kept(Kept kept, ZoneId zone) {
+    public static String kept(Glance kept, ZoneId zone) {
         Item item = kept.item();
-        Standing standing = kept.history().standing();
+        Standing standing = kept.standing();
         StringBuilder text = new StringBuilder();
         text.append("%s  %s  %s%n".formatted(item.mark(), item.kind().word(), item.size()));
         text.append("%s%s%n"
@@ -40,6 +40,10 @@ public final class CribText {
             text.append(Words.of("crib.set", item.handSet())).append('\n');
         }
         text.append('\n').append(card(item.card())).append('\n');
+        if (kept.earlier() > 0) {
+            text.append(Words.of("crib.earlier", kept.earlier(), kept.item().mark(), kept.firstSeq()))
+                    .append('\n');
+        }
         kept.events().forEach(event -> text.append(event(event, kept, zone)).append('\n'));
         return text.toString().stripTrailing();
     }
@@ -51,7 +55,7 @@ public final class CribText {
     }
 
     /** One event on a line; one that was taken back says so. */
-    public static String event(KeptEvent kept, Kept whole, ZoneId zone) {
+    public static String event(KeptEvent kept, Glance whole, ZoneId zone) {
         Event event = kept.event();
         String fields = kept.fields().entrySet().stream()
                 .map(field -> field.getKey() + " " + field.getValue())
@@ -64,7 +68,7 @@ public final class CribText {
                 event.by(),
                 event.kind().word(),
                 fields);
-        return whole.history().isTakenBack(event.seq()) ? line + "  (" + Words.of("crib.takenBack") + ")" : line;
+        return whole.isTakenBack(kept) ? line + "  (" + Words.of("crib.takenBack") + ")" : line;
     }
 
     public static String rows(List<Row> rows) {

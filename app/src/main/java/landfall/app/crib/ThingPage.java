@@ -25,11 +25,16 @@ import landfall.history.EventKind;
 import landfall.history.Mark;
 import landfall.store.StoreFault;
 import landfall.store.crib.Crib;
-import landfall.store.crib.Kept;
+import landfall.store.crib.Glance;
+import landfall.store.crib.Logged;
 import landfall.store.crib.Saying;
+import landfall.store.crib.Window;
 
 /** The page of one thing: how it stands, what happened to it, and a form for what happened now. */
 public final class ThingPage {
+    /** Events on one page. */
+    private static final int MOST = 50;
+
     private final Shell shell;
     private final CribDoor door;
 
@@ -43,10 +48,17 @@ public final class ThingPage {
         show(ctx, find(ctx), kind, Map.of(), List.of());
     }
 
-    private Kept find(Context ctx) {
+    private Glance find(Context ctx) {
         Answer<Mark> mark = Mark.read(ctx.pathParam("mark"));
-        Optional<Kept> kept = mark instanceof Answer.Of<Mark> of ? door.crib().find(of.value()) : Optional.empty();
+        Optional<Glance> kept =
+                mark instanceof Answer.Of<Mark> of ? door.crib().look(of.value(), window(ctx)) : Optional.empty();
         return kept.orElseThrow(() -> new NotFoundResponse("no such mark"));
+    }
+
+    /** The newest events, or those before the number that the address tells. */
+    private static Window window(Context ctx) {
+        String before = Optional.ofNullable(ctx.queryParam("before")).orElse("");
+        return before.matches("\\d{1,18}") ? new Window(Long.parseLong(before), MOST) : Window.newest(MOST);
     }
 
     private static EventKind kind(String word) {
@@ -58,7 +70,7 @@ public final class ThingPage {
         return EventKind.TAPPED;
     }
 
-    private void show(Context ctx, Kept kept, EventKind asked, Map<String, String> typed, List<Finding> findings) {
+    private void show(Context ctx, Glance kept, EventKind asked, Map<String, String> typed, List<Finding> findings) {
         EventKind kind = kept.item().kind().knows(asked) ? asked : EventKind.MOVED;
         Map<String, Object> values = new HashMap<>();
         values.put("frame", new Frame(kept.item().mark() + " " + kept.item().size(), Place.CRIB));
@@ -105,11 +117,11 @@ public final class ThingPage {
     }
 
     private void log(Context ctx, EventKind kind, Map<String, String> typed, List<Finding> before) {
-        Kept kept = find(ctx);
+        Glance kept = find(ctx);
         Answer<String> by = Signing.of(ctx, typed);
         List<Finding> findings = new ArrayList<>(before);
         if (before.isEmpty()) {
-            Answer<Kept> written =
+            Answer<Logged> written =
                     Entry.read(kept.item(), kind, typed, by, now()).then(this::write);
             findings.addAll(written.findings());
         }
@@ -121,7 +133,7 @@ public final class ThingPage {
         }
     }
 
-    private Answer<Kept> write(Saying saying) {
+    private Answer<Logged> write(Saying saying) {
         try {
             Crib crib = door.crib();
             return crib.log(saying);

@@ -15,11 +15,11 @@ import landfall.cards.words.Words;
 import landfall.history.EventKind;
 import landfall.history.ItemKind;
 import landfall.history.Standing;
-import landfall.store.crib.Kept;
+import landfall.store.crib.Glance;
 import landfall.store.crib.KeptEvent;
 
 /** One thing as its page shows it. */
-public record ThingView(Kept kept, ZoneId zone) {
+public record ThingView(Glance kept, ZoneId zone) {
     /** @param takenBack whether a later correction took it back */
     public record Line(long seq, String at, String by, String kind, String fields, boolean takenBack) {}
 
@@ -34,14 +34,14 @@ public record ThingView(Kept kept, ZoneId zone) {
     }
 
     public String state() {
-        Standing standing = kept.history().standing();
+        Standing standing = kept.standing();
         return standing.place().isEmpty()
                 ? standing.status().word()
                 : standing.status().word() + ", " + standing.place();
     }
 
     public String uses() {
-        var uses = kept.history().standing().uses();
+        var uses = kept.standing().uses();
         String since = (uses.about() ? Words.of("crib.about") + " " : "") + uses.sinceSharp();
         return Words.of("crib.uses", uses.holes(), since, uses.sharpenings());
     }
@@ -51,7 +51,7 @@ public record ThingView(Kept kept, ZoneId zone) {
     }
 
     public long lastSeq() {
-        return kept.history().standing().last().seq();
+        return kept.standing().last().seq();
     }
 
     public Map<String, String> card() {
@@ -71,10 +71,15 @@ public record ThingView(Kept kept, ZoneId zone) {
                     event.fields().entrySet().stream()
                             .map(field -> field.getKey() + " " + field.getValue())
                             .collect(Collectors.joining(", ")),
-                    kept.history().isTakenBack(event.event().seq())));
+                    kept.isTakenBack(event)));
         }
         Collections.reverse(lines);
         return lines;
+    }
+
+    /** Where the events before these are shown; empty where there are none. */
+    public String earlier() {
+        return kept.earlier() == 0 ? "" : "/crib/" + mark() + "?before=" + kept.firstSeq() + "#story";
     }
 
     /** What can happen to it, in the order of a tap's life; corrections are made beside the event. */

@@ -6,7 +6,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import landfall.fault.Answer;
 import landfall.material.Materials;
 import landfall.material.WorkMaterial;
@@ -28,6 +27,10 @@ import org.jspecify.annotations.Nullable;
 public final class ShopLaws {
     /** A tap that has used less than this of the life that nine in ten pass is not due. */
     private static final double SURELY_LATER = 0.4;
+
+    /** Those past their limit before those that may be, then by the holes left. */
+    private static final Comparator<Found> FIRST_DUE = Comparator.comparing(Found::when)
+            .thenComparingDouble(found -> found.due().value().left().expected());
 
     private final Function<Key, WearLaw> laws;
 
@@ -101,36 +104,21 @@ public final class ShopLaws {
         return found;
     }
 
-    /** Those that are due or may be, the one that is due first at the head. */
-    public List<Found> due(Stream<TapOnRecord> taps) {
-        List<Found> due = new ArrayList<>();
-        taps.forEach(tap -> {
-            Found found = isSurelyLater(tap) ? null : find(tap);
-            if (found != null && found.when() != Due.When.LATER) {
-                due.add(found);
-            }
-        });
-        due.sort(FIRST_DUE);
-        return due;
-    }
-
     /**
-     * Whether so little of its life is used that it need not be weighed: its own run, still short, tells the law next
-     * to nothing, and that it lasted so far only lengthens what it may last. Never where wear was seen.
+     * Whether so much of its life is used that it must be weighed. What is left out is not due: a run that is still
+     * short tells the law next to nothing, and that it lasted so far only lengthens what it may last. Where wear was
+     * seen it is always weighed.
+     *
+     * @param law of the material that it works in
      */
-    private boolean isSurelyLater(TapOnRecord tap) {
-        Brief open = tap.use().open();
-        if (open == null || open.holes() == 0) {
-            return true;
-        }
-        WorkMaterial material = material(tap.use().material());
-        return material == null
-                || laws.apply(new Key(tap.size(), tap.flutes(), material.id())).usedShare(open) < SURELY_LATER;
+    public boolean mayBeDue(Key law, Brief open) {
+        return open.holes() > 0 && laws.apply(law).usedShare(open) >= SURELY_LATER;
     }
 
-    /** Those past their limit before those that may be, then by the holes left. */
-    private static final Comparator<Found> FIRST_DUE = Comparator.comparing(Found::when)
-            .thenComparingDouble(found -> found.due().value().left().expected());
+    /** Whether it is due or may be. */
+    public boolean isDue(Key law, Brief open) {
+        return laws.apply(law).dueIn(open).value().when() != Due.When.LATER;
+    }
 
     private static @Nullable WorkMaterial material(String id) {
         return !id.isEmpty() && Materials.find("material", id) instanceof Answer.Of<WorkMaterial> of

@@ -3,19 +3,26 @@ package landfall.cards.crib;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Random;
 import landfall.cards.answer.Document;
 import landfall.cards.answer.Item;
 import landfall.cards.answer.TextAnswer;
 import landfall.fault.Caution;
 import landfall.history.Happening;
 import landfall.wear.Job;
+import landfall.tap.FluteKind;
+import landfall.wear.Brief;
+import landfall.wear.WearLaw;
 import landfall.working.WorkingCheck;
 import org.junit.jupiter.api.Test;
 
 class DueDocumentTest {
+    private static final Map<String, String> M8 = Map.of("thread", "M8x1.25");
+
     private final List<TapOnRecord> taps = DueSamples.taps();
     private final ShopLaws laws = DueSamples.laws();
 
@@ -62,6 +69,37 @@ class DueDocumentTest {
     void textSaysHolesAsWholeNumbers() {
         String text = TextAnswer.write(DueSamples.documents().get(0));
         assertThat(text).contains("Next sharpening: T1").contains(" holes").doesNotContainPattern("\\.\\d+ holes");
+    }
+
+    @Test
+    void whatIsLeftOutUnweighedIsNotDue() {
+        Random chance = new Random(4);
+        int left = 0;
+        for (int shop = 0; shop < 60; shop++) {
+            List<Brief> runs = new ArrayList<>();
+            int middle = 20 + chance.nextInt(400);
+            for (int i = 0; i < chance.nextInt(30); i++) {
+                int holes = (int) Math.max(1, middle * Math.exp(0.4 * chance.nextGaussian()));
+                Happening end = chance.nextInt(4) == 0 ? DueSamples.BOUGHT : DueSamples.GROUND;
+                TapOnRecord tap = DueSamples.tap("R" + i, M8, DueSamples.BOUGHT, DueSamples.tapped(holes), end);
+                runs.addAll(DueSamples.runs(tap.mark()));
+            }
+            int used = 1 + chance.nextInt(2 * middle);
+            Brief own = DueSamples.runs(
+                            DueSamples.tap("own", M8, DueSamples.BOUGHT, DueSamples.tapped(used)).mark())
+                    .get(0);
+            runs.add(own);
+            ShopLaws.Key key = new ShopLaws.Key("M8x1.25", FluteKind.STRAIGHT, "1045");
+            WearLaw law = ShopLaws.law(
+                    key, runs.stream().filter(run -> run.holes() > 0).toList());
+            ShopLaws laws = ShopLaws.of(any -> law);
+            if (!laws.mayBeDue(key, own)) {
+                left++;
+                assertThat(laws.isDue(key, own)).isFalse();
+                assertThat(law.dueIn(own).value().left().low()).isGreaterThan(0.3 * used);
+            }
+        }
+        assertThat(left).isBetween(5, 55);
     }
 
     private ShopLaws.Found found(int tap) {

@@ -53,7 +53,7 @@ public final class DueSamples {
     static ShopLaws laws() {
         Map<ShopLaws.Key, List<Brief>> runs = new HashMap<>();
         Map<ShopLaws.Key, WearLaw> laws = new HashMap<>();
-        taps().forEach(tap -> RUNS.get(tap.mark()).forEach(run -> {
+        taps().forEach(tap -> runs(tap.mark()).forEach(run -> {
             ShopLaws.Key key = new ShopLaws.Key(tap.size(), tap.flutes(), run.material());
             runs.computeIfAbsent(key, any -> new ArrayList<>()).add(run);
         }));
@@ -69,6 +69,10 @@ public final class DueSamples {
         History history = History.of(events);
         RUNS.put(mark, Briefs.of(mark, history).all());
         return TapOnRecord.of(mark, card, history).orElseThrow();
+    }
+
+    static List<Brief> runs(String mark) {
+        return Objects.requireNonNull(RUNS.get(mark));
     }
 
     static Happening tapped(int holes) {
