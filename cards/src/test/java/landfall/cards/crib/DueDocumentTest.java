@@ -13,9 +13,9 @@ import landfall.cards.answer.Item;
 import landfall.cards.answer.TextAnswer;
 import landfall.fault.Caution;
 import landfall.history.Happening;
-import landfall.wear.Job;
 import landfall.tap.FluteKind;
 import landfall.wear.Brief;
+import landfall.wear.Job;
 import landfall.wear.WearLaw;
 import landfall.working.WorkingCheck;
 import org.junit.jupiter.api.Test;
@@ -85,8 +85,8 @@ class DueDocumentTest {
                 runs.addAll(DueSamples.runs(tap.mark()));
             }
             int used = 1 + chance.nextInt(2 * middle);
-            Brief own = DueSamples.runs(
-                            DueSamples.tap("own", M8, DueSamples.BOUGHT, DueSamples.tapped(used)).mark())
+            Brief own = DueSamples.runs(DueSamples.tap("own", M8, DueSamples.BOUGHT, DueSamples.tapped(used))
+                            .mark())
                     .get(0);
             runs.add(own);
             ShopLaws.Key key = new ShopLaws.Key("M8x1.25", FluteKind.STRAIGHT, "1045");
