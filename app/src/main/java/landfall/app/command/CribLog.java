@@ -11,23 +11,18 @@ import landfall.app.crib.CribJson;
 import landfall.cards.crib.EventForms;
 import landfall.cards.crib.Told;
 import landfall.cards.form.Field;
-import landfall.cards.form.Form;
 import landfall.cards.form.Kinds;
 import landfall.cards.words.Words;
 import landfall.fault.Answer;
 import landfall.fault.Finding;
 import landfall.history.EventKind;
 import landfall.history.Mark;
-import landfall.quantity.UnitSystem;
 import landfall.store.crib.Glance;
 import landfall.store.crib.Logged;
 import landfall.store.crib.Saying;
 
 /** {@code crib log MARK EVENT [fields]}: something happened. */
 final class CribLog implements CribPart {
-    private static final Field<EventKind> EVENT = Field.needed("event", EventForms.KIND, "tapped");
-    private static final Form EVENT_FORM = Form.of("crib log", EVENT);
-
     @Override
     public String word() {
         return "log";
@@ -68,9 +63,7 @@ final class CribLog implements CribPart {
     @Override
     public Exit run(CribDesk desk) {
         Answer<Mark> mark = desk.mark(0);
-        Answer<EventKind> kind = EVENT_FORM
-                .judge(Map.of("event", desk.written().word(1).orElse("")), UnitSystem.METRIC)
-                .map(entries -> entries.need(EVENT));
+        Answer<EventKind> kind = EventForms.kind(desk.written().word(1).orElse(""));
         if (!(mark instanceof Answer.Of<Mark> marked) || !(kind instanceof Answer.Of<EventKind> known)) {
             List<Finding> findings = new ArrayList<>(mark.findings());
             findings.addAll(kind.findings());

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.app.command;
 
+import java.net.URI;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import landfall.app.serve.Listen;
 import landfall.app.serve.WebServer;
@@ -28,6 +30,7 @@ final class ServeCommand implements Command {
         StringBuilder text = new StringBuilder("landfall serve - " + summary() + "\n\n");
         HelpPage.row(text, "--port N", Words.of("command.serve.port", Listen.USUAL_PORT));
         HelpPage.row(text, "--listen ADDRESS", Words.of("command.serve.listen"));
+        HelpPage.row(text, "--tls-proxy URL", Words.of("command.serve.proxy"));
         HelpPage.row(text, "--store FILE|URL", Words.of("crib.store"));
         return text.toString();
     }
@@ -35,8 +38,12 @@ final class ServeCommand implements Command {
     @Override
     public Exit run(List<String> args, Terminal terminal) {
         boolean json = args.contains("--json");
-        Answer<Options.Written> read =
-                new Options(noun()).text("port").text("listen").text("store").read(args);
+        Answer<Options.Written> read = new Options(noun())
+                .text("port")
+                .text("listen")
+                .text("tls-proxy")
+                .text("store")
+                .read(args);
         if (!(read instanceof Answer.Of<Options.Written> of)) {
             return Refusals.say(read.findings(), json, terminal);
         }
@@ -48,7 +55,8 @@ final class ServeCommand implements Command {
         if (!(listen instanceof Answer.Of<Listen> where)) {
             return Refusals.say(listen.findings(), json, terminal);
         }
-        Answer<StoreAddress> store = StoreOption.address(of.value());
+        Answer<StoreAddress> store =
+                StoreOption.address(of.value()).then(address -> ServeChecks.kept(where.value(), address, of.value()));
         return store instanceof Answer.Of<StoreAddress> address
                 ? serve(where.value(), address.value(), json, terminal)
                 : Refusals.say(store.findings(), json, terminal);
@@ -72,7 +80,10 @@ final class ServeCommand implements Command {
                     "is not an address of this machine",
                     "leave it out for " + Listen.LOOPBACK + ", or give 0.0.0.0 for all of them"));
         }
-        return findings.isEmpty() ? Answer.of(new Listen(address, Integer.parseInt(port))) : Answer.refused(findings);
+        Optional<URI> proxy = ServeChecks.proxy(written, address, findings);
+        return findings.isEmpty()
+                ? Answer.of(new Listen(address, Integer.parseInt(port), proxy.orElse(null)))
+                : Answer.refused(findings);
     }
 
     private static Exit serve(Listen listen, StoreAddress store, boolean json, Terminal terminal) {
@@ -92,7 +103,9 @@ final class ServeCommand implements Command {
         Runtime.getRuntime().addShutdownHook(new Thread(server::stop));
         String shown = listen.address().equals("0.0.0.0") ? "localhost" : listen.address();
         terminal.out().println(Words.of("command.serve.at", shown, server.port()));
-        if (!WebServer.isLoopback(listen.address())) {
+        if (listen.proxy() != null) {
+            terminal.err().println(Words.of("command.serve.proxied", listen.proxy()));
+        } else if (!WebServer.isLoopback(listen.address())) {
             terminal.err().println(Words.of("command.serve.open"));
         }
         terminal.out().flush();

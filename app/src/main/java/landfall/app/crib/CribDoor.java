@@ -5,6 +5,8 @@ import java.time.Clock;
 import landfall.store.Store;
 import landfall.store.StoreAddress;
 import landfall.store.crib.Crib;
+import landfall.store.people.People;
+import landfall.store.people.SignIns;
 import org.jspecify.annotations.Nullable;
 
 /** The store behind the pages, opened when somebody first looks into the crib. */
@@ -19,7 +21,7 @@ public final class CribDoor implements AutoCloseable {
         this.clock = clock;
     }
 
-    Clock clock() {
+    public Clock clock() {
         return clock;
     }
 
@@ -35,6 +37,16 @@ public final class CribDoor implements AutoCloseable {
             due = open;
         }
         return open;
+    }
+
+    /** The people of that store. */
+    public People people() {
+        return new People(store(), clock);
+    }
+
+    /** Who has signed in to that store. */
+    public SignIns signIns() {
+        return new SignIns(store(), clock);
     }
 
     private synchronized Store store() {

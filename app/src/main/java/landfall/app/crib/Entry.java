@@ -10,12 +10,9 @@ import java.util.Map;
 import landfall.cards.crib.EventForms;
 import landfall.cards.crib.Moments;
 import landfall.cards.crib.Told;
-import landfall.cards.form.Field;
-import landfall.cards.form.Form;
 import landfall.fault.Answer;
 import landfall.fault.Finding;
 import landfall.history.EventKind;
-import landfall.quantity.UnitSystem;
 import landfall.store.crib.Item;
 import landfall.store.crib.Saying;
 import org.jspecify.annotations.Nullable;
@@ -25,16 +22,11 @@ final class Entry {
     private static final List<String> ABOUT = List.of("event", "by", "at", "ticket", "after", "token");
     private static final int LONGEST_TICKET = 64;
 
-    private static final Field<EventKind> EVENT = Field.needed("event", EventForms.KIND, "tapped");
-    private static final Form EVENT_FORM = Form.of("entry", EVENT);
-
     private Entry() {}
 
     /** The kind that the form tells; a word that is none is refused with the nearest. */
     static Answer<EventKind> kind(Map<String, String> typed) {
-        return EVENT_FORM
-                .judge(Map.of("event", typed.getOrDefault("event", "")), UnitSystem.METRIC)
-                .map(entries -> entries.need(EVENT));
+        return EventForms.kind(typed.getOrDefault("event", ""));
     }
 
     /** All of it, every bad field found at once. */

@@ -6,9 +6,11 @@ import io.javalin.http.Context;
 import io.javalin.http.ForbiddenResponse;
 import io.javalin.http.HandlerType;
 import java.net.URI;
+import java.util.List;
 import java.util.Locale;
+import landfall.app.people.Entrance;
 import landfall.app.visitor.Visitor;
-import org.jspecify.annotations.Nullable;
+import landfall.store.StoreFault;
 
 /** What every answer carries and every request must satisfy. */
 final class Guard {
@@ -17,19 +19,67 @@ final class Guard {
             + "font-src 'self'; connect-src 'self'; manifest-src 'self'; form-action 'self'; base-uri 'none'; "
             + "frame-ancestors 'none'";
 
+    /** What a program that passes requests on adds to them. */
+    private static final List<String> PROXIED =
+            List.of("Forwarded", "X-Forwarded-For", "X-Forwarded-Proto", "X-Forwarded-Host", "X-Real-IP", "Via");
+
     private Guard() {}
 
-    static void on(RoutesConfig routes, boolean loopback, String address) {
+    static void on(RoutesConfig routes, Listen listen, Entrance entrance) {
+        URI proxy = listen.proxy();
+        boolean alone = listen.isForThisMachineAlone();
         routes.before(ctx -> {
             headers(ctx);
-            if (loopback) {
-                refuseForeignNames(ctx, address);
+            if (alone) {
+                refuseProxies(ctx);
+                refuseForeignNames(ctx, listen.address());
             }
-            refuseForeignForms(ctx);
-            Visitor visitor =
-                    loopback ? Visitor.atThisMachine(System.getProperty("user.name", "unknown")) : Visitor.nobody();
-            visitor.sent(ctx);
+            if (proxy == null) {
+                refuseForeignForms(ctx, "http://" + ctx.host());
+            } else {
+                refusePlain(ctx);
+                refuseForeignForms(ctx, proxy.getScheme() + "://" + proxy.getAuthority());
+            }
+            if (alone) {
+                Visitor.atThisMachine(System.getProperty("user.name", "unknown"))
+                        .sent(ctx);
+            } else if (!ctx.path().startsWith("/assets/")) {
+                tellWho(ctx, entrance);
+            }
         });
+    }
+
+    /** What computes goes on when the store does not answer; what needs a role says so. */
+    private static void tellWho(Context ctx, Entrance entrance) {
+        try {
+            entrance.visitor(ctx).sent(ctx);
+        } catch (StoreFault e) {
+            ctx.attribute(Gate.FAULT, e);
+        }
+    }
+
+    /** Where a request comes from: with a proxy before us what it says, and it says the last of them. */
+    static String address(Context ctx, Listen listen) {
+        String told = listen.proxy() == null ? null : ctx.header("X-Forwarded-For");
+        return told == null
+                ? ctx.ip()
+                : told.substring(told.lastIndexOf(',') + 1).strip();
+    }
+
+    /** Behind a proxy every request comes from this machine; without being told so, the crib would lie open to all. */
+    private static void refuseProxies(Context ctx) {
+        for (String header : PROXIED) {
+            if (ctx.header(header) != null) {
+                throw new ForbiddenResponse("proxy");
+            }
+        }
+    }
+
+    /** Behind a proxy a request that did not come over TLS carries no password on. */
+    private static void refusePlain(Context ctx) {
+        if (!"https".equals(ctx.header("X-Forwarded-Proto"))) {
+            throw new ForbiddenResponse("plain");
+        }
     }
 
     private static void headers(Context ctx) {
@@ -55,19 +105,10 @@ final class Guard {
         }
     }
 
-    private static void refuseForeignForms(Context ctx) {
+    private static void refuseForeignForms(Context ctx, String own) {
         String origin = ctx.header("Origin");
-        if (ctx.method() == HandlerType.POST && origin != null && !sameHost(origin, ctx.host())) {
-            throw new ForbiddenResponse("a form of another site was refused");
-        }
-    }
-
-    private static boolean sameHost(String origin, @Nullable String host) {
-        try {
-            String authority = URI.create(origin).getAuthority();
-            return authority != null && authority.equalsIgnoreCase(host);
-        } catch (IllegalArgumentException e) {
-            return false;
+        if (ctx.method() == HandlerType.POST && origin != null && !origin.equalsIgnoreCase(own)) {
+            throw new ForbiddenResponse("form");
         }
     }
 

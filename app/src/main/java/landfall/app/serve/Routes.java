@@ -15,6 +15,9 @@ import landfall.app.gauge.GaugePage;
 import landfall.app.grind.GrindPage;
 import landfall.app.hole.HolePage;
 import landfall.app.methods.MethodsPage;
+import landfall.app.people.OwnPage;
+import landfall.app.people.PeoplePage;
+import landfall.app.people.SignInPage;
 import landfall.app.shell.Place;
 import landfall.app.shell.Shell;
 import landfall.app.tap.IdentifyPage;
@@ -31,8 +34,7 @@ import landfall.app.why.WhyPage;
 final class Routes {
     private Routes() {}
 
-    static RouteTable of(CribDoor door) {
-        Shell shell = new Shell();
+    static RouteTable of(Shell shell, CribDoor door, SignInPage signIn, OwnPage own) {
         RouteTable routes = new RouteTable();
         TodayPage today = new TodayPage(shell);
         routes.open(Place.TODAY.path(), today::show);
@@ -59,6 +61,7 @@ final class Routes {
         routes.open(Place.WHY.path(), new WhyPage(shell)::show);
         AskedPages.of(shell).forEach(asked -> routes.open(asked.path(), asked::show));
         crib(routes, shell, door);
+        people(routes, new PeoplePage(shell, door), signIn, own);
         MethodsPage methods = new MethodsPage(shell);
         routes.open(Place.METHODS.path(), methods::list);
         routes.open(Place.METHODS.path() + "/sources", methods::sources);
@@ -78,5 +81,20 @@ final class Routes {
         routes.page(Place.CRIB.path() + "/{mark}", LOOK, thing::show);
         routes.form(Place.CRIB.path() + "/{mark}", USE, thing::log);
         routes.form(Place.CRIB.path() + "/{mark}/take-back", KEEP, thing::takeBack);
+    }
+
+    private static void people(RouteTable routes, PeoplePage people, SignInPage signIn, OwnPage own) {
+        routes.open(SignInPage.PATH, signIn::show);
+        routes.openForm(SignInPage.PATH, signIn::enter);
+        routes.form("/sign-out", LOOK, signIn::out);
+        routes.form("/sign-out/everywhere", LOOK, signIn::outEverywhere);
+        routes.page(OwnPage.PATH, LOOK, own::show);
+        routes.form(OwnPage.PATH + "/password", LOOK, own::password);
+        routes.page(PeoplePage.PATH, KEEP, people::list);
+        routes.form(PeoplePage.PATH, KEEP, people::add);
+        routes.form(PeoplePage.PATH + "/{name}/role", KEEP, people::role);
+        routes.form(PeoplePage.PATH + "/{name}/reset", KEEP, people::reset);
+        routes.form(PeoplePage.PATH + "/{name}/close", KEEP, people::close);
+        routes.form(PeoplePage.PATH + "/{name}/open", KEEP, people::open);
     }
 }

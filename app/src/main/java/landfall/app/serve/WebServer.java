@@ -14,6 +14,10 @@ import java.time.Duration;
 import java.util.List;
 import landfall.app.crib.CribDoor;
 import landfall.app.folder.DataFolder;
+import landfall.app.people.Entrance;
+import landfall.app.people.OwnPage;
+import landfall.app.people.SignInPage;
+import landfall.app.shell.Shell;
 import landfall.store.StoreAddress;
 import org.eclipse.jetty.server.HttpConfiguration;
 
@@ -40,9 +44,8 @@ public final class WebServer {
 
     /** Starts it with the crib of that store, which is opened when somebody first looks into it. */
     public static WebServer start(Listen listen, StoreAddress store) {
-        boolean loopback = isLoopback(listen.address());
         CribDoor crib = new CribDoor(store, Clock.systemUTC());
-        Javalin javalin = Javalin.create(config -> configure(config, listen, loopback, crib));
+        Javalin javalin = Javalin.create(config -> configure(config, listen, crib));
         try {
             return new WebServer(javalin.start(listen.address(), listen.port()), crib);
         } catch (JavalinBindException e) {
@@ -59,16 +62,19 @@ public final class WebServer {
         }
     }
 
-    private static void configure(JavalinConfig config, Listen listen, boolean loopback, CribDoor crib) {
+    private static void configure(JavalinConfig config, Listen listen, CribDoor crib) {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
         config.startup.startupWatcherEnabled = false;
         config.http.maxRequestSize = GREATEST_REQUEST;
         config.http.asyncTimeout = Duration.ofSeconds(30).toMillis();
         config.jetty.modifyHttpConfiguration(WebServer::quietAndSmall);
-        Guard.on(config.routes, loopback, listen.address());
-        Routes.of(crib).on(config.routes);
-        Trouble.on(config.routes);
+        Shell shell = new Shell();
+        Entrance entrance = new Entrance(crib, listen.proxy() != null);
+        SignInPage signIn = new SignInPage(shell, entrance, ctx -> Guard.address(ctx, listen));
+        Guard.on(config.routes, listen, entrance);
+        Routes.of(shell, crib, signIn, new OwnPage(shell, entrance, signIn)).on(config.routes);
+        Trouble.on(config.routes, shell, signIn);
     }
 
     private static void quietAndSmall(HttpConfiguration http) {

@@ -75,6 +75,14 @@ class CribCommandTest {
     }
 
     @Test
+    void anEventThatIsLeftOutIsAskedFor() {
+        crib("add", "M8x1.25-6H", "--mark", "T-1");
+        Run run = crib("log", "T-1");
+        assertThat(run.exit()).isEqualTo(Exit.REFUSED);
+        assertThat(run.err()).startsWith("event: \"\" is needed: what happened. To mend: give one of bought, issued");
+    }
+
+    @Test
     void anUnknownEventIsRefusedWithTheNearest() {
         crib("add", "M8x1.25-6H", "--mark", "T-1");
         Run run = crib("log", "T-1", "taped", "--holes", "1");

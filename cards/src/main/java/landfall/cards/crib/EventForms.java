@@ -15,17 +15,24 @@ import landfall.cards.form.Form;
 import landfall.cards.form.Kind;
 import landfall.cards.form.Kinds;
 import landfall.cards.form.Quantities;
+import landfall.fault.Answer;
 import landfall.history.EventKind;
 import landfall.history.Happening.Feel;
 import landfall.history.Price;
 import landfall.history.SharpeningWay;
 import landfall.quantity.Length;
 import landfall.quantity.Torque;
+import landfall.quantity.UnitSystem;
 
 /** The fields of each kind of event. */
 public final class EventForms {
     /** What an event is told by; every kind is refused with the nearest. */
     public static final Kind<EventKind> KIND = CribKinds.words(EventKind.values(), EventKind::word);
+
+    private static final Field<EventKind> EVENT = told(needed("event", KIND, "tapped"));
+
+    /** What is asked first of an event: what it is. */
+    public static final Form FIRST = Form.of("event", EVENT);
 
     static final Field<Price> PRICE = told(optional("price", CribKinds.PRICE, "18.50 EUR"));
     static final Field<String> SUPPLIER = told(optional("supplier", Kinds.TEXT, "catalogue 4711"));
@@ -81,6 +88,11 @@ public final class EventForms {
     }
 
     private EventForms() {}
+
+    /** The kind of event that a word names; one that is none is refused with the nearest. */
+    public static Answer<EventKind> kind(String word) {
+        return FIRST.judge(Map.of("event", word), UnitSystem.METRIC).map(entries -> entries.need(EVENT));
+    }
 
     /** The fields of an event of that kind. */
     public static Form of(EventKind kind) {

@@ -43,6 +43,7 @@ class WordsTest {
         List.of(EventKind.values()).forEach(kind -> forms.add(EventForms.of(kind)));
         List.of(ItemKind.values()).forEach(kind -> forms.add(ItemForms.of(kind)));
         forms.add(ItemForms.FIRST);
+        forms.add(EventForms.FIRST);
         return forms;
     }
 

@@ -2,6 +2,8 @@
 package landfall.store.people;
 
 import java.util.Locale;
+import landfall.fault.Answer;
+import landfall.fault.Finding;
 
 /** What a person may do; each role may do what those before it may. */
 public enum Role {
@@ -14,6 +16,19 @@ public enum Role {
 
     public String word() {
         return name().toLowerCase(Locale.ROOT);
+    }
+
+    public static Answer<Role> read(String field, String typed) {
+        for (Role role : values()) {
+            if (role.word().equalsIgnoreCase(typed.strip())) {
+                return Answer.of(role);
+            }
+        }
+        return Answer.refused(new Finding(
+                field,
+                typed,
+                "must be look, use or keep",
+                "write look to read, use to write down what happened too, keep to add things and let people in too"));
     }
 
     public boolean includes(Role needed) {
