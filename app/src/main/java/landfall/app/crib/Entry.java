@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
 
 /** What the form on a thing's page says: what happened, when, by whom, and a name for the request. */
 final class Entry {
-    private static final List<String> ABOUT = List.of("event", "by", "at", "ticket", "after", "token");
+    private static final List<String> ABOUT = List.of("event", "by", "at", "ticket", "after");
     private static final int LONGEST_TICKET = 64;
 
     private Entry() {}

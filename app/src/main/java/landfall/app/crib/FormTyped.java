@@ -5,7 +5,7 @@ import io.javalin.http.Context;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-/** What a form sent, blank fields left out. */
+/** What a form sent, blank fields left out, and the token by which the server knows for whom it was written. */
 final class FormTyped {
     private FormTyped() {}
 
@@ -13,7 +13,7 @@ final class FormTyped {
         Map<String, String> typed = new LinkedHashMap<>();
         ctx.formParamMap().forEach((path, texts) -> {
             String text = texts.isEmpty() ? "" : texts.get(0).strip();
-            if (!text.isEmpty()) {
+            if (!text.isEmpty() && !path.equals("token")) {
                 typed.put(path, text);
             }
         });

@@ -2,6 +2,7 @@
 package landfall.app.serve;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.net.CookieManager;
 import java.net.CookiePolicy;
 import java.net.URI;
@@ -14,6 +15,7 @@ import java.nio.file.Files;
 import java.time.Clock;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -43,7 +45,7 @@ final class Crew implements AutoCloseable {
                     new StoreAddress.InFile(Files.createTempDirectory("crib").resolve("crib.db"));
             return start(listen, address);
         } catch (IOException e) {
-            throw new java.io.UncheckedIOException(e);
+            throw new UncheckedIOException(e);
         }
     }
 
@@ -56,6 +58,11 @@ final class Crew implements AutoCloseable {
             }
         }
         return new Crew(address, WebServer.start(listen, address));
+    }
+
+    /** Another server on the same store. */
+    static Crew again(Crew before) {
+        return new Crew(before.address, WebServer.start(new Listen("0.0.0.0", 0), before.address));
     }
 
     static Crew onTheNetwork() {
@@ -76,7 +83,7 @@ final class Crew implements AutoCloseable {
     }
 
     /** What changes people, past the server. */
-    void people(java.util.function.Consumer<People> change) {
+    void people(Consumer<People> change) {
         try (Store store = Store.open(address, Clock.systemUTC())) {
             change.accept(new People(store, Clock.systemUTC()));
         }
