@@ -63,6 +63,6 @@ final class PasswordIn {
                         "password",
                         "",
                         "is needed",
-                        "type it at the terminal, or give it as the first line of standard input; never as a word of the command"));
+                        "type it at the terminal, or give it as the first line of standard input"));
     }
 }
