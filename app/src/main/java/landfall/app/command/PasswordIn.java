@@ -58,11 +58,10 @@ final class PasswordIn {
     }
 
     private static Answer<Password> none() {
-        return Answer.refused(
-                new Finding(
-                        "password",
-                        "",
-                        "is needed",
-                        "type it at the terminal, or give it as the first line of standard input"));
+        return Answer.refused(new Finding(
+                "password",
+                "",
+                "is needed",
+                "type it at the terminal, or give it as the first line of standard input"));
     }
 }
