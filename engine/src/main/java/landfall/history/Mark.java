@@ -2,6 +2,7 @@
 package landfall.history;
 
 import java.util.Locale;
+import java.util.regex.Pattern;
 import landfall.fault.Answer;
 import landfall.fault.Finding;
 
@@ -14,11 +15,13 @@ public record Mark(String text) {
     private static final String CHARACTERS = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ";
     private static final int MODULUS = 36;
     private static final int LONGEST = 32;
+    private static final Pattern ANY = Pattern.compile("[A-Z0-9][A-Z0-9._-]{0," + (LONGEST - 1) + "}");
+    private static final Pattern NUMBERED = Pattern.compile("[TFWDG]\\d{4,12}-[A-Z0-9]");
 
     /** A mark as somebody typed it: letters, figures, {@code - . _} and no blanks, 32 characters at most. */
     public static Answer<Mark> read(String typed) {
         String text = typed.strip().toUpperCase(Locale.ROOT);
-        if (!text.matches("[A-Z0-9][A-Z0-9._-]{0," + (LONGEST - 1) + "}")) {
+        if (!ANY.matcher(text).matches()) {
             return Answer.refused(new Finding(
                     "mark",
                     typed,
@@ -26,7 +29,7 @@ public record Mark(String text) {
                     "write up to " + LONGEST + " letters, figures and - . _ without blanks, such as T0042-"
                             + check("T0042")));
         }
-        if (text.matches("[TFWDG]\\d{4,12}-[A-Z0-9]")) {
+        if (NUMBERED.matcher(text).matches()) {
             String body = text.substring(0, text.length() - 2);
             char right = check(body);
             if (text.charAt(text.length() - 1) != right) {

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.app.command;
 
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
+import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
@@ -16,7 +16,6 @@ import java.util.Map;
 import java.util.Optional;
 import landfall.app.crib.CribJson;
 import landfall.app.crib.CribText;
-import landfall.cards.words.Words;
 import landfall.fault.Answer;
 import landfall.fault.Finding;
 import landfall.store.table.Report;
@@ -32,7 +31,7 @@ final class CribImport implements CribPart {
 
     @Override
     public String usage() {
-        return "import FILE.csv";
+        return "import FILE.csv [--bad FILE.csv]";
     }
 
     @Override
@@ -42,7 +41,8 @@ final class CribImport implements CribPart {
                 .flag("all-or-none")
                 .flag("replace")
                 .text("map")
-                .text("by");
+                .text("by")
+                .text("bad");
     }
 
     @Override
@@ -52,35 +52,42 @@ final class CribImport implements CribPart {
         if (!(file instanceof Answer.Of<Path> path) || !(map instanceof Answer.Of<Map<String, String>> columns)) {
             return desk.refuse(file.findings().isEmpty() ? map.findings() : file.findings());
         }
-        Wish wish = new Wish(
-                columns.value(),
-                new Wish.How(
-                        desk.written().has("dry-run"),
-                        desk.written().has("all-or-none"),
-                        desk.written().has("replace")),
-                desk.by(),
-                desk.now());
-        Answer<Report> report = read(path.value(), desk, wish);
+        Optional<String> badFile = desk.written().text("bad");
+        try (BadRows bad = BadRows.to(badFile);
+                ImportWatch watch = new ImportWatch(desk.terminal().err())) {
+            Wish wish = new Wish(
+                    columns.value(),
+                    new Wish.How(
+                            desk.written().has("dry-run"),
+                            desk.written().has("all-or-none"),
+                            desk.written().has("replace")),
+                    desk.by(),
+                    desk.now(),
+                    bad);
+            return told(desk, read(path.value(), desk, wish, watch));
+        } catch (IOException | InvalidPathException e) {
+            return desk.refuse(List.of(new Finding(
+                    "bad", badFile.orElse(""), "cannot be written", "name a file in a folder that can be written to")));
+        }
+    }
+
+    private static Exit told(CribDesk desk, Answer<Report> report) {
         if (!(report instanceof Answer.Of<Report> of)) {
             return desk.refuse(report.findings());
         }
         desk.say(CribJson.report(of.value()), CribText.report(of.value()));
+        desk.terminal().out().flush();
         return of.value().badRows() > 0 ? Exit.REFUSED : Exit.DONE;
     }
 
-    private static Answer<Report> read(Path path, CribDesk desk, Wish wish) {
-        try (BufferedReader in = new BufferedReader(new InputStreamReader(
+    private static Answer<Report> read(Path path, CribDesk desk, Wish wish, ImportWatch watch) {
+        try (Reader in = new InputStreamReader(
                 Files.newInputStream(path),
                 StandardCharsets.UTF_8
                         .newDecoder()
                         .onMalformedInput(CodingErrorAction.REPLACE)
-                        .onUnmappableCharacter(CodingErrorAction.REPLACE)))) {
-            boolean people = System.console() != null && !desk.json();
-            return TableIn.read(desk.store(), in, wish, rows -> {
-                if (people) {
-                    desk.terminal().err().print("\r" + Words.of("crib.rowsRead", rows));
-                }
-            });
+                        .onUnmappableCharacter(CodingErrorAction.REPLACE))) {
+            return TableIn.read(desk.store(), in, wish, watch);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -142,6 +142,9 @@ public final class CribJson {
         answer.put("unchanged", report.unchangedRows());
         answer.put("replaced", report.replacedRows());
         answer.put("badRows", report.badRows());
+        if (report.isStopped()) {
+            answer.put("stoppedIn", report.stoppedIn());
+        }
         ArrayNode bad = answer.putArray("bad");
         for (Report.Bad one : report.bad()) {
             bad.addObject()

@@ -96,6 +96,9 @@ public final class CribText {
                 .forEach(bad -> text.append(Words.of(
                                 "crib.badLine", bad.line(), bad.finding().sentence()))
                         .append('\n'));
+        if (report.isStopped()) {
+            text.append(Words.of("crib.stopped", report.stoppedIn())).append('\n');
+        }
         text.append(Words.of(
                 report.isKept() ? "crib.imported" : "crib.notImported",
                 report.rows(),

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import landfall.cards.form.Entries;
 import landfall.cards.form.Field;
 import landfall.cards.form.Form;
 import landfall.fault.Answer;
@@ -46,7 +45,7 @@ final class Lasting {
     }
 
     private static Optional<?> read(Field<?> field, String text, UnitSystem bare) {
-        Answer<Entries> judged = Form.of("one", field).judge(Map.of(field.path(), text), bare);
-        return judged instanceof Answer.Of<Entries> of ? of.value().get(field) : Optional.empty();
+        Answer<?> read = field.kind().reading().read(text, bare);
+        return read instanceof Answer.Of<?> of ? Optional.of(of.value()) : Optional.empty();
     }
 }

@@ -7,12 +7,15 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZonedDateTime;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import landfall.fault.Answer;
 import landfall.fault.Finding;
 
 /** When something happened, as people write it. A day without an hour is its noon. */
 public final class Moments {
     private static final int NOON = 12;
+    private static final Pattern DAY_AND_HOUR = Pattern.compile("(\\S+) (\\S+)");
 
     private Moments() {}
 
@@ -26,7 +29,7 @@ public final class Moments {
             if (text.equals("yesterday")) {
                 return Answer.of(now.minusDays(1).toInstant());
             }
-            Instant at = moment(text.toUpperCase(Locale.ROOT).replaceFirst("^(\\S+) (\\S+)$", "$1T$2"), now);
+            Instant at = moment(joined(text.toUpperCase(Locale.ROOT)), now);
             return at.isAfter(now.toInstant())
                     ? Answer.refused(new Finding(
                             field, typed, "is still to come", "write when it happened, or leave it out for now"))
@@ -38,6 +41,11 @@ public final class Moments {
                     "is not a moment",
                     "write a day such as 2026-11-20, a day and an hour such as 2026-11-20T08:30, today or yesterday"));
         }
+    }
+
+    private static String joined(String text) {
+        Matcher matcher = DAY_AND_HOUR.matcher(text);
+        return matcher.matches() ? matcher.group(1) + "T" + matcher.group(2) : text;
     }
 
     private static Instant moment(String text, ZonedDateTime now) {

@@ -28,6 +28,11 @@ record Columns(List<String> names) {
         return names.contains(EVENT);
     }
 
+    /** What the cell in that place is called; {@code line} beyond the last column and in one that is passed over. */
+    String name(int place) {
+        return place < names.size() && !names.get(place).isEmpty() ? names.get(place) : "line";
+    }
+
     Line line(long number, List<String> cells) {
         Map<String, String> told = new LinkedHashMap<>();
         for (int i = 0; i < Math.min(cells.size(), names.size()); i++) {

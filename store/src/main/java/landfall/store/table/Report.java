@@ -16,6 +16,7 @@ public final class Report {
     private long replaced;
     private long badRows;
     private boolean kept;
+    private long stoppedIn;
     private final List<Bad> bad = new ArrayList<>();
 
     /** @param line of the table, from 1 */
@@ -39,6 +40,10 @@ public final class Report {
 
     void keep(boolean yes) {
         kept = yes;
+    }
+
+    void stop(long line) {
+        stoppedIn = line;
     }
 
     void bad(long line, List<Finding> findings) {
@@ -75,6 +80,16 @@ public final class Report {
 
     public long replacedRows() {
         return replaced;
+    }
+
+    /** Whether somebody stopped the reading before the end of the table. */
+    public boolean isStopped() {
+        return stoppedIn > 0;
+    }
+
+    /** The line in which the last row read began; 0 where the whole table was read. */
+    public long stoppedIn() {
+        return stoppedIn;
     }
 
     /** Whether what was good has been kept. */

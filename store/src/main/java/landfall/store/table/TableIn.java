@@ -1,133 +1,179 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.store.table;
 
-import de.siegmar.fastcsv.reader.CsvParseException;
-import de.siegmar.fastcsv.reader.CsvReader;
-import de.siegmar.fastcsv.reader.CsvRecord;
-import java.io.IOException;
 import java.io.Reader;
-import java.io.UncheckedIOException;
-import java.util.Iterator;
 import java.util.List;
-import java.util.function.LongConsumer;
 import landfall.fault.Answer;
 import landfall.fault.Finding;
 import landfall.store.Store;
+import landfall.store.StoreFault;
 
 /** Reads a table into a crib. */
 public final class TableIn {
     /** What a decoder puts where the bytes are not UTF-8. */
     private static final char NO_TEXT = '\uFFFD';
 
-    private static final long TOLD_EVERY = 5000;
+    private static final char NUL = '\0';
+    private static final long TOLD_EVERY = 1000;
+
+    /** Rows of one transaction, where what is good is kept as it comes. */
+    private static final long AT_ONCE = 50_000;
 
     private final Wish wish;
+    private final Watch watch;
     private final Report report = new Report();
-    private final LongConsumer progress;
+    private final CsvRows rows;
 
-    private TableIn(Wish wish, LongConsumer progress) {
+    /** Who looks on while a table is read. */
+    public interface Watch {
+        /** Looks on and never stops it. */
+        Watch NOBODY = rows -> false;
+
+        /** Told the number of rows read, now and then; true stops the reading, and what was taken stays. */
+        boolean stopsAfter(long rows);
+    }
+
+    private TableIn(Reader in, Wish wish, Watch watch) {
+        this.rows = new CsvRows(in);
         this.wish = wish;
-        this.progress = progress;
+        this.watch = watch;
     }
 
     /**
-     * Reads to the end and keeps what the wish says, in one transaction.
+     * Reads to the end and keeps what the wish says: all or none in one transaction, what is good in one for some ten
+     * thousand rows each.
      *
      * @param in decoded so that bytes which are not UTF-8 become the replacement sign
-     * @param progress told the number of rows read, now and then
+     * @throws StoreFault when the store fails; what was kept before stays and is told
      */
-    public static Answer<Report> read(Store store, Reader in, Wish wish, LongConsumer progress) {
-        TableIn table = new TableIn(wish, progress);
-        try (CsvReader<CsvRecord> csv = CsvReader.builder()
-                .fieldSeparator(',')
-                .allowMissingFields(true)
-                .allowExtraFields(true)
-                .skipEmptyLines(true)
-                .ofCsvRecord(in)) {
-            return table.read(store, csv.iterator());
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+    public static Answer<Report> read(Store store, Reader in, Wish wish, Watch watch) {
+        return new TableIn(in, wish, watch).read(store);
     }
 
-    private Answer<Report> read(Store store, Iterator<CsvRecord> rows) {
-        Answer<Columns> head = head(rows);
+    private Answer<Report> read(Store store) {
+        Answer<Columns> head = head();
         if (!(head instanceof Answer.Of<Columns> of)) {
             return Answer.refused(head.findings());
         }
         Columns columns = of.value();
+        boolean whole = wish.how().dry() || wish.how().allOrNone();
         try {
-            store.write(handle -> {
-                RowTaker taker = columns.tellEvents() ? new EventTaker(handle, wish) : new ThingTaker(handle, wish);
-                all(rows, columns, taker);
-                if (wish.how().dry() || (wish.how().allOrNone() && report.badRows() > 0)) {
-                    throw new KeepNothing();
-                }
-                return handle;
-            });
+            boolean more = true;
+            while (more) {
+                more = some(store, columns, whole ? Long.MAX_VALUE : AT_ONCE);
+            }
             report.keep(true);
         } catch (KeepNothing e) {
             report.keep(false);
         }
+        watch.stopsAfter(report.rows());
         return Answer.of(report);
     }
 
-    private Answer<Columns> head(Iterator<CsvRecord> rows) {
+    /** One transaction; whether there is more to read. */
+    private boolean some(Store store, Columns columns, long most) {
+        long before = report.rows();
         try {
-            if (!rows.hasNext()) {
-                return Answer.refused(
-                        new Finding("columns", "", "are missing: the file is empty", "begin with mark,thread,place"));
-            }
-            List<String> names = rows.next().getFields().stream()
-                    .map(name -> name.replace("\uFEFF", ""))
-                    .toList();
-            return Columns.read(names, wish.columns());
-        } catch (CsvParseException e) {
-            return Answer.refused(broken(e, ""));
-        }
-    }
-
-    private void all(Iterator<CsvRecord> rows, Columns columns, RowTaker taker) {
-        long line = 1;
-        try {
-            while (rows.hasNext()) {
-                CsvRecord row = rows.next();
-                line = row.getStartingLineNumber();
-                report.row();
-                one(columns.line(line, row.getFields()), row, taker);
-                if (report.rows() % TOLD_EVERY == 0) {
-                    progress.accept(report.rows());
+            return store.write(handle -> {
+                RowTaker taker = columns.tellEvents() ? new EventTaker(handle, wish) : new ThingTaker(handle, wish);
+                boolean more = some(columns, taker, most);
+                taker.end();
+                if (wish.how().dry() || (wish.how().allOrNone() && (report.badRows() > 0 || report.isStopped()))) {
+                    throw new KeepNothing();
                 }
+                return more;
+            });
+        } catch (StoreFault e) {
+            String kept = wish.how().allOrNone() || wish.how().dry()
+                    ? "nothing of the table"
+                    : "the first " + before + " rows";
+            throw new StoreFault(
+                    store.address().words(),
+                    e.finding().why() + " (" + kept + " was kept)",
+                    e.finding().mend(),
+                    e);
+        }
+    }
+
+    private boolean some(Columns columns, RowTaker taker, long most) {
+        for (long i = 0; i < most; i++) {
+            CsvRows.Row row = rows.next();
+            if (row == null) {
+                return false;
             }
-        } catch (CsvParseException e) {
             report.row();
-            report.bad(line + 1, List.of(broken(e, "after line " + line)));
-        }
-        taker.end();
-        progress.accept(report.rows());
-    }
-
-    private void one(Line line, CsvRecord row, RowTaker taker) {
-        for (String cell : row.getFields()) {
-            if (cell.indexOf(NO_TEXT) >= 0) {
-                report.bad(
-                        line.number(),
-                        List.of(new Finding("line", cell, "is not text in UTF-8", "save the table as UTF-8")));
-                return;
+            one(columns, row, taker);
+            if (report.rows() % TOLD_EVERY == 0 && watch.stopsAfter(report.rows())) {
+                report.stop(row.line());
+                return false;
             }
         }
-        List<Finding> findings = taker.take(line, report);
+        return true;
+    }
+
+    private Answer<Columns> head() {
+        CsvRows.Row head = rows.next();
+        if (head == null) {
+            return Answer.refused(
+                    new Finding("columns", "", "are missing: the file is empty", "begin with mark,thread,place"));
+        }
+        List<String> names =
+                head.cells().stream().map(name -> name.replace("\uFEFF", "")).toList();
+        String all = String.join(",", names);
+        if (all.indexOf(NUL) >= 0 || all.indexOf(NO_TEXT) >= 0) {
+            return Answer.refused(new Finding(
+                    "columns",
+                    "",
+                    "are not text in UTF-8",
+                    "save the table as CSV in UTF-8; this one may be in UTF-16"));
+        }
+        if (head.fault() != null) {
+            return Answer.refused(new Finding("columns", all, head.fault(), "begin with mark,thread,place"));
+        }
+        if (names.size() == 1 && (all.contains(";") || all.contains("\t"))) {
+            return Answer.refused(new Finding(
+                    "columns", all, "are not parted by commas", "save the table with commas between the columns"));
+        }
+        return Columns.read(names, wish.columns());
+    }
+
+    private void one(Columns columns, CsvRows.Row row, RowTaker taker) {
+        List<Finding> findings = unreadable(columns, row);
+        if (findings.isEmpty()) {
+            findings = taker.take(columns.line(row.line(), row.cells()), report);
+        }
         if (!findings.isEmpty()) {
-            report.bad(line.number(), findings);
+            report.bad(row.line(), findings);
+            findings.forEach(finding -> wish.bad().accept(row.line(), finding));
         }
     }
 
-    private static Finding broken(CsvParseException fault, String where) {
-        return new Finding(
-                "line",
-                where,
-                "cannot be read on: " + String.valueOf(fault.getMessage()).replaceFirst("\\s*\\(.*", ""),
-                "look for a quotation mark that is not closed");
+    private static List<Finding> unreadable(Columns columns, CsvRows.Row row) {
+        if (row.fault() != null) {
+            return List.of(new Finding(
+                    "line",
+                    row.cells().get(0),
+                    row.fault(),
+                    "put quotation marks round the whole cell, and write those inside it twice"));
+        }
+        for (int i = 0; i < row.cells().size(); i++) {
+            String cell = row.cells().get(i);
+            if (cell.indexOf(NO_TEXT) >= 0) {
+                return List.of(new Finding(columns.name(i), cell, "is not text in UTF-8", "save the table as UTF-8"));
+            }
+            if (cell.indexOf(NUL) >= 0) {
+                return List.of(new Finding(
+                        columns.name(i), cell.replace(NUL, '?'), "holds a character of number 0", "take it out"));
+            }
+            if (i >= columns.names().size() && !cell.isBlank()) {
+                return List.of(new Finding(
+                        "line",
+                        cell,
+                        "stands beyond the last column",
+                        "look for a comma too many, or put quotation marks round the cell that holds it"));
+            }
+        }
+        return List.of();
     }
 
     /** Takes rows of one shape. */

@@ -111,11 +111,11 @@ class BackupTest {
         }
         Wish wish = new Wish(
                 Map.of(), new Wish.How(false, false, false), "Ida", ZonedDateTime.parse("2026-11-25T08:00:00Z"));
-        assertThat(TableIn.read(store, new StringReader(things.toString()), wish, rows -> {})
+        assertThat(TableIn.read(store, new StringReader(things.toString()), wish, TableIn.Watch.NOBODY)
                         .orThrow()
                         .bad())
                 .isEmpty();
-        assertThat(TableIn.read(store, new StringReader(events.toString()), wish, rows -> {})
+        assertThat(TableIn.read(store, new StringReader(events.toString()), wish, TableIn.Watch.NOBODY)
                         .orThrow()
                         .bad())
                 .isEmpty();

@@ -95,7 +95,7 @@ class FoldTest {
             }
             Wish wish = new Wish(
                     Map.of(), new Wish.How(false, false, false), "Ida", ZonedDateTime.parse("2026-11-25T08:00:00Z"));
-            Report report = TableIn.read(store, new StringReader(table.toString()), wish, rows -> {})
+            Report report = TableIn.read(store, new StringReader(table.toString()), wish, TableIn.Watch.NOBODY)
                     .orThrow();
             assertThat(report.addedRows()).isEqualTo(600);
             holdsTogether(store, marks);

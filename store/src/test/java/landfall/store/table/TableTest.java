@@ -214,6 +214,6 @@ class TableTest {
 
     private static Answer<Report> answer(Store store, String table, Map<String, String> columns, Wish.How how) {
         Reader in = new StringReader(table);
-        return TableIn.read(store, in, new Wish(columns, how, "Ida", NOW), rows -> {});
+        return TableIn.read(store, in, new Wish(columns, how, "Ida", NOW), TableIn.Watch.NOBODY);
     }
 }
