@@ -2,18 +2,34 @@
 package landfall.material;
 
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import landfall.fault.Answer;
 import landfall.fault.Finding;
 
 /** The list of work materials. */
 public final class Materials {
+    private static final Pattern BETWEEN = Pattern.compile("[\\s.\\-_/]");
+
     private Materials() {}
 
     private static final class Held {
         static final List<WorkMaterial> ALL = MaterialList.read();
+        static final Map<String, WorkMaterial> BY_NAME = byName();
+
+        /** A name of two materials means the one that stands first. */
+        private static Map<String, WorkMaterial> byName() {
+            Map<String, WorkMaterial> names = new HashMap<>();
+            for (WorkMaterial material : ALL) {
+                names.putIfAbsent(bare(material.id()), material);
+                material.names().forEach(name -> names.putIfAbsent(bare(name), material));
+            }
+            return names;
+        }
     }
 
     public static List<WorkMaterial> all() {
@@ -23,11 +39,9 @@ public final class Materials {
     /** The material of an id or name, in any case and with or without blanks; else the three nearest as the mend. */
     public static Answer<WorkMaterial> find(String field, String text) {
         String wanted = bare(text);
-        for (WorkMaterial material : all()) {
-            if (bare(material.id()).equals(wanted)
-                    || material.names().stream().anyMatch(name -> bare(name).equals(wanted))) {
-                return Answer.of(material);
-            }
+        WorkMaterial found = Held.BY_NAME.get(wanted);
+        if (found != null) {
+            return Answer.of(found);
         }
         String nearest = all().stream()
                 .sorted(Comparator.comparingInt(material -> distance(material, wanted)))
@@ -61,7 +75,7 @@ public final class Materials {
     }
 
     private static String bare(String text) {
-        return text.toLowerCase(Locale.ROOT).replaceAll("[\\s.\\-_/]", "");
+        return BETWEEN.matcher(text.toLowerCase(Locale.ROOT)).replaceAll("");
     }
 
     /** Letters to change, add or drop to make one word of the other. */

@@ -22,6 +22,11 @@ final class Opening {
     private static final int READERS = 4;
     private static final int AT_ONCE = 8;
 
+    /** Of pages, each connection; SQLite takes a negative number for kilobytes. */
+    private static final int WRITERS_CACHE_KB = -32_000;
+
+    private static final int READERS_CACHE_KB = -8_000;
+
     private Opening() {}
 
     static Store of(StoreAddress address, Clock clock) {
@@ -104,6 +109,7 @@ final class Opening {
         config.setJournalMode(SQLiteConfig.JournalMode.WAL);
         config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
         config.enforceForeignKeys(true);
+        config.setCacheSize(reading ? READERS_CACHE_KB : WRITERS_CACHE_KB);
         config.setBusyTimeout((int) PATIENCE.toMillis());
         config.setTransactionMode(
                 reading ? SQLiteConfig.TransactionMode.DEFERRED : SQLiteConfig.TransactionMode.IMMEDIATE);

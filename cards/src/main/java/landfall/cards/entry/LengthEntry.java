@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
+import java.util.regex.Pattern;
 import landfall.drill.Drill;
 import landfall.drill.DrillSeries;
 import landfall.fault.Answer;
@@ -27,10 +28,12 @@ public final class LengthEntry {
             (shape, system) -> Optional.of(
                     shape == Written.Shape.DECIMAL && system == UnitSystem.METRIC ? Length::ofMm : Length::ofInch));
 
+    private static final Pattern MIL = Pattern.compile("[^a-z]*[0-9][ -]*mils?");
+
     private LengthEntry() {}
 
     public static Answer<Length> read(String text, UnitSystem bare) {
-        if (Written.plain(text).matches("[^a-z]*[0-9][ -]*mils?")) {
+        if (MIL.matcher(Written.plain(text)).matches()) {
             return Written.refused(text, "says mil, which is .001 in to some and 1 mm to others", "write thou or mm");
         }
         return READER.read(text, bare);

@@ -28,6 +28,8 @@ record Written(double number, Shape shape, String unit) {
     private static final Pattern FRACTION =
             Pattern.compile("([+-]?)(?:(\\d{1,6})(?:\\s+|\\s*-\\s*))?(\\d{1,6})\\s*/\\s*(\\d{1,6})(.*)");
     private static final Pattern DECIMAL = Pattern.compile("([+-]?(?:\\d+(?:[.,]\\d*)?|[.,]\\d+))(.*)");
+    private static final Pattern TWO_NUMBERS = Pattern.compile("\\s+[\\d.].*");
+    private static final Pattern LEADING = Pattern.compile("[+-]?[.,].*");
     private static final Pattern GROUPED_LIKE = Pattern.compile("[+-]?[1-9]\\d{0,2},\\d{3}");
     private static final Pattern INSIDE_UNIT = Pattern.compile("(?<=[a-z])[-.·⋅• *]+(?=[a-z0-9])|\\^|\\.$");
     private static final Map<Character, String> VULGAR = Map.ofEntries(
@@ -77,10 +79,10 @@ record Written(double number, Shape shape, String unit) {
                     "has a comma that can be a decimal sign or a thousands sign",
                     "write %s or %s".formatted(digits.replace(',', '.'), digits.replace(",", "")));
         }
-        if (rest.matches("\\s+[\\d.].*")) {
+        if (TWO_NUMBERS.matcher(rest).matches()) {
             return refused(text, "is two numbers", "write one number and its unit: " + example);
         }
-        boolean leading = digits.replaceFirst("^[+-]", "").matches("[.,].*");
+        boolean leading = LEADING.matcher(digits).matches();
         return Answer.of(new Written(
                 Double.parseDouble(digits.replace(',', '.')),
                 leading ? Shape.LEADING_POINT : Shape.DECIMAL,

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import landfall.fault.Answer;
 import landfall.fault.Finding;
 import landfall.quantity.UnitSystem;
@@ -27,6 +28,8 @@ public final class Kinds {
 
     public static final Kind<UnitSystem> UNITS = choice(ordered("inch", UnitSystem.INCH, "metric", UnitSystem.METRIC));
 
+    private static final Pattern WHOLE = Pattern.compile("\\d{1,9}");
+
     private Kinds() {}
 
     /** A whole number between two ends, both included. */
@@ -36,7 +39,7 @@ public final class Kinds {
                 allowed,
                 (text, bare) -> {
                     String digits = text.strip();
-                    if (!digits.matches("\\d{1,9}")) {
+                    if (!WHOLE.matcher(digits).matches()) {
                         return refused(text, "is not a whole number", "write " + allowed);
                     }
                     int count = Integer.parseInt(digits);

@@ -12,6 +12,7 @@ import landfall.history.Mark;
 import landfall.store.crib.CribScan;
 import landfall.store.crib.CribWriter;
 import landfall.store.crib.Item;
+import landfall.store.crib.SeenTickets;
 import org.jdbi.v3.core.Handle;
 
 /** Puts the records in; events come after all things, in the order of marks and numbers. */
@@ -19,7 +20,7 @@ final class Restoring implements Lines {
     private final CribWriter crib;
 
     Restoring(Handle handle) {
-        this.crib = new CribWriter(handle);
+        this.crib = new CribWriter(handle, new SeenTickets());
     }
 
     @Override

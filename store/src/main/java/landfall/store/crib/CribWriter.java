@@ -29,30 +29,26 @@ import org.jspecify.annotations.Nullable;
  */
 public final class CribWriter {
     /** Things whose fold waits; a few kilobytes each. */
-    private static final int MOST_OPEN = 4_000;
+    private static final int MOST_OPEN = 8_000;
 
     private static final int MOST_UNSENT = 500;
 
-    /** Events whose tickets are remembered. */
-    private static final int MOST_TICKETS = 200_000;
-
     private final Handle handle;
     private final Writes writes;
+    private final SeenTickets seen;
     private final PreparedStatement select;
+    private final PreparedStatement lookUp;
     private final Map<Mark, Open> open = new HashMap<>();
     private final Set<Mark> unsent = new HashSet<>();
-    private long tickets;
 
     /** A thing while events are added to it. */
     private static final class Open {
         private final Ledger ledger;
-        private final Tickets tickets;
         private long seq;
         private boolean touched;
 
-        Open(Ledger ledger, Tickets tickets) {
+        Open(Ledger ledger) {
             this.ledger = ledger;
-            this.tickets = tickets;
             this.seq = ledger.lastSeq();
         }
     }
@@ -60,11 +56,15 @@ public final class CribWriter {
     /** An event as a table tells it. */
     public record Entry(Told told, String by, Instant at, String ticket) {}
 
-    public CribWriter(Handle handle) {
+    /** @param seen of the whole import, which may take several transactions */
+    public CribWriter(Handle handle, SeenTickets seen) {
         this.handle = handle;
+        this.seen = seen;
         this.writes = Writes.of(handle);
         try {
             this.select = handle.getConnection().prepareStatement(Ledger.SELECT);
+            this.lookUp =
+                    handle.getConnection().prepareStatement("select seq from event where mark = ? and ticket = ?");
         } catch (SQLException e) {
             throw Bulk.fault(handle, e);
         }
@@ -106,10 +106,9 @@ public final class CribWriter {
         if (thing == null) {
             throw new IllegalStateException("not in the crib: " + mark);
         }
-        if (!thing.tickets.add(entry.ticket()) && isThere(mark, entry.ticket())) {
+        if (isThere(thing, mark, entry.ticket())) {
             return false;
         }
-        tickets++;
         Event event =
                 new Event(++thing.seq, entry.at(), entry.by(), entry.told().what());
         put(mark, event, FlatJson.write(entry.told().fields()), entry.ticket());
@@ -160,7 +159,7 @@ public final class CribWriter {
     }
 
     private void room() {
-        if (open.size() > MOST_OPEN || tickets > MOST_TICKETS) {
+        if (open.size() > MOST_OPEN) {
             fold();
         }
     }
@@ -171,6 +170,7 @@ public final class CribWriter {
         writes.close();
         try {
             select.close();
+            lookUp.close();
         } catch (SQLException e) {
             throw Bulk.fault(handle, e);
         }
@@ -188,7 +188,6 @@ public final class CribWriter {
         });
         send();
         open.clear();
-        tickets = 0;
     }
 
     private @Nullable Open open(Mark mark) {
@@ -203,8 +202,7 @@ public final class CribWriter {
         if (ledger == null) {
             return null;
         }
-        Open thing = new Open(ledger, ledger.lastSeq() == 0 ? new Tickets() : ticketsOf(mark));
-        tickets += thing.tickets.size();
+        Open thing = new Open(ledger);
         open.put(mark, thing);
         return thing;
     }
@@ -220,17 +218,25 @@ public final class CribWriter {
         }
     }
 
-    private Tickets ticketsOf(Mark mark) {
-        Tickets there = new Tickets();
-        handle.createQuery("select ticket from event where mark = :mark")
-                .bind("mark", mark.text())
-                .mapTo(String.class)
-                .forEach(there::add);
-        return there;
+    /** What this import has added before is known by its ticket; what was there before may have to be looked up. */
+    private boolean isThere(Open thing, Mark mark, String ticket) {
+        boolean complete = thing.ledger.lastSeq() == 0 || seen.isComplete(handle);
+        boolean added = seen.addedBefore(mark.text(), ticket);
+        if (added) {
+            send();
+        }
+        return (added || !complete) && lookUp(mark, ticket);
     }
 
-    private boolean isThere(Mark mark, String ticket) {
-        send();
-        return EventRows.ofTicket(handle, mark, ticket).isPresent();
+    private boolean lookUp(Mark mark, String ticket) {
+        try {
+            lookUp.setString(1, mark.text());
+            lookUp.setString(2, ticket);
+            try (ResultSet rows = lookUp.executeQuery()) {
+                return rows.next();
+            }
+        } catch (SQLException e) {
+            throw Bulk.fault(handle, e);
+        }
     }
 }

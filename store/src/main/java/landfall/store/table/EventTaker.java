@@ -2,6 +2,7 @@
 package landfall.store.table;
 
 import java.time.Instant;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +22,7 @@ import landfall.quantity.UnitSystem;
 import landfall.store.crib.Crib;
 import landfall.store.crib.CribWriter;
 import landfall.store.crib.Item;
+import landfall.store.crib.SeenTickets;
 import org.jdbi.v3.core.Handle;
 
 /**
@@ -31,11 +33,25 @@ final class EventTaker implements TableIn.RowTaker {
     private static final Field<EventKind> EVENT = Field.needed(Columns.EVENT, EventForms.KIND, "tapped");
     private static final Form EVENT_FORM = Form.of("table", EVENT);
 
+    private static final int LATELY = 4000;
+
     private final CribWriter crib;
     private final Wish wish;
+    private final Map<Saying, Answer<Told>> lately = new LinkedHashMap<>(64, 0.75F, true) {
+        private static final long serialVersionUID = 1L;
 
-    EventTaker(Handle handle, Wish wish) {
-        this.crib = new CribWriter(handle);
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Saying, Answer<Told>> eldest) {
+            return size() > LATELY;
+        }
+    };
+
+    private final Map<String, UnitSystem> bare = new HashMap<>();
+
+    private record Saying(EventKind kind, Map<String, String> typed, UnitSystem bare) {}
+
+    EventTaker(Handle handle, Wish wish, SeenTickets seen) {
+        this.crib = new CribWriter(handle, seen);
         this.wish = wish;
     }
 
@@ -70,7 +86,7 @@ final class EventTaker implements TableIn.RowTaker {
                 : Moments.read("at", line.cell("at"), wish.now());
         Map<String, String> typed = new LinkedHashMap<>(line.cells());
         Columns.OF_EVENTS.forEach(typed::remove);
-        Answer<Told> told = Told.read(kind, typed, item.bare());
+        Answer<Told> told = told(new Saying(kind, typed, bare(item)));
         if (!(at instanceof Answer.Of<Instant> when) || !(told instanceof Answer.Of<Told> good)) {
             return at.findings().isEmpty() ? told.findings() : at.findings();
         }
@@ -83,6 +99,23 @@ final class EventTaker implements TableIn.RowTaker {
             report.unchanged();
         }
         return List.of();
+    }
+
+    private UnitSystem bare(Item item) {
+        if (bare.size() > LATELY) {
+            bare.clear();
+        }
+        return bare.computeIfAbsent(item.card().getOrDefault("thread", ""), thread -> item.bare());
+    }
+
+    /** Shops say the same again and again; what was judged lately is not judged anew. */
+    private Answer<Told> told(Saying saying) {
+        Answer<Told> known = lately.get(saying);
+        if (known == null) {
+            known = Told.read(saying.kind, saying.typed, saying.bare);
+            lately.put(saying, known);
+        }
+        return known;
     }
 
     /** Two like events of one moment are one; a table that means two gives them tickets. */

@@ -7,6 +7,7 @@ import landfall.fault.Answer;
 import landfall.fault.Finding;
 import landfall.store.Store;
 import landfall.store.StoreFault;
+import landfall.store.crib.SeenTickets;
 
 /** Reads a table into a crib. */
 public final class TableIn {
@@ -23,6 +24,7 @@ public final class TableIn {
     private final Watch watch;
     private final Report report = new Report();
     private final CsvRows rows;
+    private final SeenTickets seen = new SeenTickets();
 
     /** Who looks on while a table is read. */
     public interface Watch {
@@ -75,7 +77,8 @@ public final class TableIn {
         long before = report.rows();
         try {
             return store.write(handle -> {
-                RowTaker taker = columns.tellEvents() ? new EventTaker(handle, wish) : new ThingTaker(handle, wish);
+                RowTaker taker =
+                        columns.tellEvents() ? new EventTaker(handle, wish, seen) : new ThingTaker(handle, wish, seen);
                 boolean more = some(columns, taker, most);
                 taker.end();
                 if (wish.how().dry() || (wish.how().allOrNone() && (report.badRows() > 0 || report.isStopped()))) {

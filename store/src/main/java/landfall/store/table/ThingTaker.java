@@ -18,6 +18,7 @@ import landfall.history.Mark;
 import landfall.quantity.UnitSystem;
 import landfall.store.crib.CribWriter;
 import landfall.store.crib.Item;
+import landfall.store.crib.SeenTickets;
 import org.jdbi.v3.core.Handle;
 
 /** Rows that tell things: mark, kind, set, place, price, supplier and whatever their cards hold. */
@@ -28,8 +29,8 @@ final class ThingTaker implements TableIn.RowTaker {
     private final CribWriter crib;
     private final Wish wish;
 
-    ThingTaker(Handle handle, Wish wish) {
-        this.crib = new CribWriter(handle);
+    ThingTaker(Handle handle, Wish wish, SeenTickets seen) {
+        this.crib = new CribWriter(handle, seen);
         this.wish = wish;
     }
 
