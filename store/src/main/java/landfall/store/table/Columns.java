@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.store.table;
 
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -11,11 +12,13 @@ import java.util.Set;
 import java.util.TreeSet;
 import landfall.cards.crib.EventForms;
 import landfall.cards.crib.ItemForms;
+import landfall.cards.crib.Moments;
 import landfall.cards.form.Nearest;
 import landfall.fault.Answer;
 import landfall.fault.Finding;
 import landfall.history.EventKind;
 import landfall.history.ItemKind;
+import landfall.history.Mark;
 
 /** What the columns of a table are called here; empty for a column that is passed over. */
 record Columns(List<String> names) {
@@ -33,7 +36,7 @@ record Columns(List<String> names) {
         return place < names.size() && !names.get(place).isEmpty() ? names.get(place) : "line";
     }
 
-    Line line(long number, List<String> cells) {
+    Line line(long number, List<String> cells, ZonedDateTime now) {
         Map<String, String> told = new LinkedHashMap<>();
         for (int i = 0; i < Math.min(cells.size(), names.size()); i++) {
             String cell = Cell.read(cells.get(i));
@@ -41,7 +44,12 @@ record Columns(List<String> names) {
                 told.put(names.get(i), cell);
             }
         }
-        return new Line(number, told);
+        String at = told.getOrDefault("at", "");
+        return new Line(
+                number,
+                told,
+                Mark.read(told.getOrDefault("mark", "")),
+                at.isEmpty() ? Answer.of(now.toInstant()) : Moments.read("at", at, now));
     }
 
     /** Judges the head: every unknown column at once, columns that stand twice, a missing mark. */

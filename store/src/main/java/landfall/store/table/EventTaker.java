@@ -2,15 +2,16 @@
 package landfall.store.table;
 
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import landfall.cards.crib.EventForms;
 import landfall.cards.crib.FlatJson;
-import landfall.cards.crib.Moments;
 import landfall.cards.crib.Told;
 import landfall.cards.form.Field;
 import landfall.cards.form.Form;
@@ -32,6 +33,9 @@ import org.jdbi.v3.core.Handle;
 final class EventTaker implements TableIn.RowTaker {
     private static final Field<EventKind> EVENT = Field.needed(Columns.EVENT, EventForms.KIND, "tapped");
     private static final Form EVENT_FORM = Form.of("table", EVENT);
+
+    private static final Map<String, EventKind> KINDS =
+            Arrays.stream(EventKind.values()).collect(Collectors.toMap(EventKind::word, kind -> kind));
 
     private static final int LATELY = 4000;
 
@@ -57,7 +61,7 @@ final class EventTaker implements TableIn.RowTaker {
 
     @Override
     public List<Finding> take(Line line, Report report) {
-        Answer<Mark> mark = Mark.read(line.cell("mark"));
+        Answer<Mark> mark = line.mark();
         if (!(mark instanceof Answer.Of<Mark> of)) {
             return mark.findings();
         }
@@ -65,12 +69,19 @@ final class EventTaker implements TableIn.RowTaker {
         if (item.isEmpty()) {
             return List.of(Crib.unknown(of.value()));
         }
-        Answer<EventKind> kind = EVENT_FORM
-                .judge(Map.of(Columns.EVENT, line.cell(Columns.EVENT)), UnitSystem.METRIC)
-                .map(entries -> entries.need(EVENT));
+        Answer<EventKind> kind = kind(line.cell(Columns.EVENT));
         return kind instanceof Answer.Of<EventKind> known
                 ? take(line, item.get(), known.value(), report)
                 : kind.findings();
+    }
+
+    private static Answer<EventKind> kind(String word) {
+        EventKind known = KINDS.get(word);
+        return known != null
+                ? Answer.of(known)
+                : EVENT_FORM
+                        .judge(Map.of(Columns.EVENT, word), UnitSystem.METRIC)
+                        .map(entries -> entries.need(EVENT));
     }
 
     private List<Finding> take(Line line, Item item, EventKind kind, Report report) {
@@ -81,9 +92,7 @@ final class EventTaker implements TableIn.RowTaker {
                     "does not happen to a " + item.kind().word(),
                     "look at the mark and at the event"));
         }
-        Answer<Instant> at = line.cell("at").isEmpty()
-                ? Answer.of(wish.now().toInstant())
-                : Moments.read("at", line.cell("at"), wish.now());
+        Answer<Instant> at = line.at();
         Map<String, String> typed = new LinkedHashMap<>(line.cells());
         Columns.OF_EVENTS.forEach(typed::remove);
         Answer<Told> told = told(new Saying(kind, typed, bare(item)));

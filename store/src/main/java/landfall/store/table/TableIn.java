@@ -8,6 +8,7 @@ import landfall.fault.Finding;
 import landfall.store.Store;
 import landfall.store.StoreFault;
 import landfall.store.crib.SeenTickets;
+import org.jspecify.annotations.Nullable;
 
 /** Reads a table into a crib. */
 public final class TableIn {
@@ -18,7 +19,7 @@ public final class TableIn {
     private static final long TOLD_EVERY = 1000;
 
     /** Rows of one transaction, where what is good is kept as it comes. */
-    private static final long AT_ONCE = 50_000;
+    private static final long AT_ONCE = 200_000;
 
     private final Wish wish;
     private final Watch watch;
@@ -59,10 +60,10 @@ public final class TableIn {
         }
         Columns columns = of.value();
         boolean whole = wish.how().dry() || wish.how().allOrNone();
-        try {
+        try (RowFeed<Read> feed = new RowFeed<>(() -> read(columns))) {
             boolean more = true;
             while (more) {
-                more = some(store, columns, whole ? Long.MAX_VALUE : AT_ONCE);
+                more = some(store, feed, new Part(columns.tellEvents(), whole ? Long.MAX_VALUE : AT_ONCE));
             }
             report.keep(true);
         } catch (KeepNothing e) {
@@ -72,14 +73,29 @@ public final class TableIn {
         return Answer.of(report);
     }
 
+    /** A row with its cells by name, or with what keeps it from being read. */
+    private record Read(long number, List<Finding> findings, Line line) {}
+
+    /** What is done in one transaction. */
+    private record Part(boolean events, long most) {}
+
+    private @Nullable Read read(Columns columns) {
+        CsvRows.Row row = rows.next();
+        if (row == null) {
+            return null;
+        }
+        List<Finding> findings = unreadable(columns, row);
+        Line line = columns.line(row.line(), findings.isEmpty() ? row.cells() : List.of(), wish.now());
+        return new Read(row.line(), findings, line);
+    }
+
     /** One transaction; whether there is more to read. */
-    private boolean some(Store store, Columns columns, long most) {
+    private boolean some(Store store, RowFeed<Read> feed, Part part) {
         long before = report.rows();
         try {
             return store.write(handle -> {
-                RowTaker taker =
-                        columns.tellEvents() ? new EventTaker(handle, wish, seen) : new ThingTaker(handle, wish, seen);
-                boolean more = some(columns, taker, most);
+                RowTaker taker = part.events ? new EventTaker(handle, wish, seen) : new ThingTaker(handle, wish, seen);
+                boolean more = some(feed, taker, part.most);
                 taker.end();
                 if (wish.how().dry() || (wish.how().allOrNone() && (report.badRows() > 0 || report.isStopped()))) {
                     throw new KeepNothing();
@@ -98,16 +114,20 @@ public final class TableIn {
         }
     }
 
-    private boolean some(Columns columns, RowTaker taker, long most) {
+    private boolean some(RowFeed<Read> feed, RowTaker taker, long most) {
         for (long i = 0; i < most; i++) {
-            CsvRows.Row row = rows.next();
+            Read row = feed.next();
             if (row == null) {
                 return false;
             }
             report.row();
-            one(columns, row, taker);
+            List<Finding> findings = row.findings.isEmpty() ? taker.take(row.line, report) : row.findings;
+            if (!findings.isEmpty()) {
+                report.bad(row.number, findings);
+                findings.forEach(finding -> wish.bad().accept(row.number, finding));
+            }
             if (report.rows() % TOLD_EVERY == 0 && watch.stopsAfter(report.rows())) {
-                report.stop(row.line());
+                report.stop(row.number);
                 return false;
             }
         }
@@ -138,17 +158,6 @@ public final class TableIn {
                     "columns", all, "are not parted by commas", "save the table with commas between the columns"));
         }
         return Columns.read(names, wish.columns());
-    }
-
-    private void one(Columns columns, CsvRows.Row row, RowTaker taker) {
-        List<Finding> findings = unreadable(columns, row);
-        if (findings.isEmpty()) {
-            findings = taker.take(columns.line(row.line(), row.cells()), report);
-        }
-        if (!findings.isEmpty()) {
-            report.bad(row.line(), findings);
-            findings.forEach(finding -> wish.bad().accept(row.line(), finding));
-        }
     }
 
     private static List<Finding> unreadable(Columns columns, CsvRows.Row row) {

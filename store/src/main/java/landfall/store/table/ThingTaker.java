@@ -36,7 +36,7 @@ final class ThingTaker implements TableIn.RowTaker {
 
     @Override
     public List<Finding> take(Line line, Report report) {
-        Answer<Mark> mark = Mark.read(line.cell("mark"));
+        Answer<Mark> mark = line.mark();
         Answer<ItemKind> kind = KIND_FORM
                 .judge(Map.of("kind", line.cell("kind")), UnitSystem.METRIC)
                 .map(entries -> entries.get(KIND).orElse(ItemKind.TAP));

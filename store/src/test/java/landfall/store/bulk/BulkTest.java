@@ -50,7 +50,7 @@ class BulkTest {
         shop.things(things);
         long broken = shop.events(events, ROWS, true);
         Path base = folder.resolve("crib.db");
-        List<String> said = imported(base, things, events, events);
+        List<String> said = imported("-Xmx64m", base, things, events, events);
         assertThat(number(said.get(0), "added")).isEqualTo(TAPS);
         assertThat(number(said.get(1), "rows")).isEqualTo(ROWS);
         assertThat(number(said.get(1), "bad")).isEqualTo(broken).isPositive();
@@ -82,10 +82,10 @@ class BulkTest {
         }
     }
 
-    private List<String> imported(Path base, Path... tables) throws Exception {
+    private List<String> imported(String heap, Path base, Path... tables) throws Exception {
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Xmx64m",
+                heap,
                 "-cp",
                 System.getProperty("java.class.path"),
                 BulkImport.class.getName(),
@@ -102,7 +102,7 @@ class BulkTest {
      */
     private List<String> beside(Path things, Path events) throws Exception {
         Path ourBase = folder.resolve("ours.db");
-        String ours = imported(ourBase, things, events).get(1);
+        String ours = imported("-Xmx1g", ourBase, things, events).get(1);
         Path script = folder.resolve("beside.sql");
         Path base = folder.resolve("beside.db");
         String columns;
@@ -129,7 +129,7 @@ class BulkTest {
         String digest = digest(ourBase, "kind, coalesce(json_extract(fields, '$.holes'), '')");
         assertThat(digest).isEqualTo(digest(base, "event, holes"));
         return List.of(
-                "without broken rows: " + ours,
+                "without broken rows (-Xmx1g): " + ours,
                 String.format(Locale.ROOT, "%s .import: seconds=%.2f rows=%d", BESIDE, seconds, rows),
                 String.format(
                         Locale.ROOT,
