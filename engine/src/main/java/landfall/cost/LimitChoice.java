@@ -89,13 +89,13 @@ public record LimitChoice(LimitPoint best, Limits alike, Band perHole, List<Limi
 
     private static List<Caution> cautions(LimitPoint best, List<LimitPoint> curve) {
         List<Caution> cautions = new ArrayList<>();
-        if (best == curve.get(curve.size() - 1)) {
+        if (best.equals(curve.get(curve.size() - 1))) {
             cautions.add(new Caution(
                     "limitAtEnd",
                     "A hole still gets cheaper at one and a half times the usual wear limit, where taps count as"
                             + " spent. Beyond it nothing is known of torque and thread; do not go there for cost.",
                     "w_x"));
-        } else if (best == curve.get(0)) {
+        } else if (best.equals(curve.get(0))) {
             cautions.add(new Caution(
                     "limitAtStart",
                     "A hole is cheapest at the least wear that a loupe can tell: the part is so dear that a new tap"

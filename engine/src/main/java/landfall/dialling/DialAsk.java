@@ -2,6 +2,7 @@
 package landfall.dialling;
 
 import landfall.fault.OutOfRange;
+import landfall.grind.CamProfile;
 import landfall.grind.Place;
 
 /**

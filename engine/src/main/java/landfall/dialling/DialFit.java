@@ -33,6 +33,12 @@ public record DialFit(Fitted slope, @Nullable RunOut runOut, List<LandHeight> he
                 .orElse(null);
     }
 
+    /** Of readings that were lifted by what falls on the tap: the slope is again as read. */
+    static DialFit of(Solution solution, Course course) {
+        DialFit fit = of(solution);
+        return new DialFit(course.asRead(fit.slope()), fit.runOut(), fit.heights(), fit.spread(), fit.spare());
+    }
+
     static DialFit of(Solution solution) {
         LandModel model = solution.model;
         List<LandHeight> heights = new ArrayList<>();

@@ -28,9 +28,10 @@ public final class Dialling {
         writeTap(ask.tap(), pen);
         Readings readings = ask.readings();
         Place place = readings.place();
-        Solution found = Fits.fullest(readings, ask.cam());
+        Course course = Course.of(ask);
+        Solution found = Fits.fullest(course.lifted(readings), course.cam());
         Readings referenceReadings = ask.beside().reference();
-        Solution reference = referenceReadings == null ? null : Fits.reference(referenceReadings);
+        Solution reference = referenceReadings == null ? null : reference(referenceReadings, ask.tap());
         FitsFound fits = fits(ask, found);
         RunOutRules.writeFit(found, fits, pen);
         Against against = reference == null || !found.model.terms.runOut
@@ -64,25 +65,31 @@ public final class Dialling {
                 wanted == null ? null : Length.ofMm(wanted),
                 wanted == null
                         ? List.of()
-                        : Aims.targets(wanted, ask.cam(), ask.tap().land()),
+                        : Aims.targets(wanted, Course.of(ask), ask.tap().land()),
                 Foresight.of(ask, told, found, corrections, wanted));
     }
 
     private static FitsFound fits(DialAsk ask, Solution found) {
-        Readings readings = ask.readings();
+        Course course = Course.of(ask);
+        Readings lifted = course.lifted(ask.readings());
         Solution common =
-                found.model.terms == Terms.HEIGHTS ? Fits.orNull(readings, ask.cam(), Terms.COMMON_ZERO) : null;
-        OutlierHunt hunt = OutlierHunt.of(readings, ask.cam(), found);
+                found.model.terms == Terms.HEIGHTS ? Fits.orNull(lifted, course.cam(), Terms.COMMON_ZERO) : null;
+        OutlierHunt hunt = OutlierHunt.of(lifted, course.cam(), found);
+        Phase phase = Phase.of(lifted, course.cam(), found);
         return new FitsFound(
-                DialFit.of(found),
-                orNull(common),
-                orNull(hunt.without()),
-                hunt.outliers(),
-                Phase.of(readings, ask.cam(), found));
+                DialFit.of(found, course),
+                orNull(common, course),
+                orNull(hunt.without(), course),
+                hunt.asRead(lifted, ask.readings()),
+                phase == null ? null : new Phase(phase.start(), course.asRead(phase.slope())));
     }
 
-    private static @Nullable DialFit orNull(@Nullable Solution solution) {
-        return solution == null ? null : DialFit.of(solution);
+    private static @Nullable DialFit orNull(@Nullable Solution solution, Course course) {
+        return solution == null ? null : DialFit.of(solution, course);
+    }
+
+    private static Solution reference(Readings readings, TapFacts tap) {
+        return Fits.reference(Course.ofReference(readings.place(), tap.crest()).lifted(readings));
     }
 
     private static void writeTap(TapFacts tap, Pen pen) {

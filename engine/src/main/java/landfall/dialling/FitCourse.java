@@ -10,8 +10,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * The fit drawn out: what it says at each reading and over each land, in the zero that the dial was set to.
  *
- * <p>Wanted is {@code c + k_w (s(theta) - s(0))}: every edge at the mean of the edges as fitted, which is where they
- * all stand once run-out and heights are gone.
+ * <p>Wanted is c and what the {@link Course} reads with the wanted slope: every edge at the mean of the edges as
+ * fitted, which is where they all stand once run-out and heights are gone.
  *
  * @param zero c, the mean of the edges as fitted
  * @param readings in the order taken
@@ -54,44 +54,43 @@ public record FitCourse(Length zero, List<At> readings, List<OfLand> lands) {
     }
 
     static FitCourse of(DialAsk ask, Solution found, @Nullable Double wanted) {
-        double zero = zero(ask, found);
+        Course course = Course.of(ask);
+        double zero = zero(course, found);
         List<At> readings = new ArrayList<>();
         for (Reading reading : ask.readings().list()) {
             readings.add(new At(
                     reading,
-                    fitted(found, reading.land(), reading.angle()),
-                    wanted(ask, zero, wanted, reading.angle())));
+                    fitted(course, found, reading.land(), reading.angle()),
+                    wanted(course, zero, wanted, reading.angle())));
         }
         List<OfLand> lands = new ArrayList<>();
         for (int land : found.model.lands) {
             List<Point> points = new ArrayList<>();
             for (int i = 0; i <= STEPS; i++) {
                 Angle on = ask.tap().land().times((double) i / STEPS);
-                points.add(new Point(on, fitted(found, land, on), wanted(ask, zero, wanted, on)));
+                points.add(new Point(on, fitted(course, found, land, on), wanted(course, zero, wanted, on)));
             }
             lands.add(new OfLand(land, points));
         }
         return new FitCourse(Length.ofMm(zero), readings, lands);
     }
 
-    private static Length fitted(Solution found, int land, Angle on) {
+    private static Length fitted(Course course, Solution found, int land, Angle on) {
         double[] weights = found.model.surface(land, on);
         weights[0] = 1;
-        return Length.ofMm(found.value(weights));
+        return Length.ofMm(found.value(weights) - course.fallen(on));
     }
 
-    private static double zero(DialAsk ask, Solution found) {
+    private static double zero(Course course, Solution found) {
         double[] weights = new double[found.model.size()];
         weights[0] = 1;
         if (found.model.terms.slope) {
-            weights[1] = ask.cam().at(Angle.ZERO);
+            weights[1] = course.cam().at(Angle.ZERO);
         }
         return found.value(weights);
     }
 
-    private static @Nullable Length wanted(DialAsk ask, double zero, @Nullable Double wanted, Angle on) {
-        return wanted == null
-                ? null
-                : Length.ofMm(zero + wanted * (ask.cam().at(on) - ask.cam().at(Angle.ZERO)));
+    private static @Nullable Length wanted(Course course, double zero, @Nullable Double wanted, Angle on) {
+        return wanted == null ? null : Length.ofMm(zero + course.read(wanted, on));
     }
 }

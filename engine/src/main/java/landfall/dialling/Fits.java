@@ -3,6 +3,7 @@ package landfall.dialling;
 
 import java.util.List;
 import landfall.fault.OutOfRange;
+import landfall.grind.CamProfile;
 import org.jspecify.annotations.Nullable;
 
 /** Which model a set of readings can carry. */

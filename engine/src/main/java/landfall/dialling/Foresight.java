@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import landfall.grind.CamProfile;
 import landfall.grind.Place;
 import landfall.quantity.Angle;
 import landfall.quantity.Length;
@@ -13,13 +14,14 @@ import org.jspecify.annotations.Nullable;
 /**
  * Follows the fitted surface through the corrections: each puts one of its terms right, and the dial shows the rest.
  *
- * <p>{@code y = k s(theta - t0) + E cos T + F sin T + z_land}. Seating takes the run-out of the reference off E and F,
- * or all of it where the chamfer itself or the shank was read; index sets z of one land or t0 to nothing; a rise sets k
- * to the wanted slope; grinding to the lowest edge leaves no E, F and z. The swivel moves none of them: the dial stands
- * square to the chamfer before and after.
+ * <p>{@code y = (k + g) s(theta - t0) - g h(theta) + E cos T + F sin T + z_land}, g and h being the {@link Course}'s.
+ * Seating takes the run-out of the reference off E and F, or all of it where the chamfer itself or the shank was read;
+ * index sets z of one land or t0 to nothing; a rise sets k to the wanted slope; grinding to the lowest edge leaves no
+ * E, F and z. The swivel moves none of them: the dial stands square to the chamfer before and after.
  */
 final class Foresight {
     private final DialAsk ask;
+    private final Course course;
     private final int flutes;
     private final int[] lands;
     private double slope;
@@ -29,13 +31,16 @@ final class Foresight {
 
     private Foresight(DialAsk ask, DialFindings found, Solution plain) {
         this.ask = ask;
+        course = Course.of(ask);
         flutes = ask.tap().flutes();
         Solution fit = plain;
         Phase phase = found.fits().phase();
         if (phase != null) {
             startDeg = phase.start().value().deg();
             Solution late = Fits.orNull(
-                    ask.readings(), ask.cam().startingAt(phase.start().value()), plain.model.terms);
+                    course.lifted(ask.readings()),
+                    course.cam().startingAt(phase.start().value()),
+                    plain.model.terms);
             fit = late == null ? plain : late;
         }
         LandModel model = fit.model;
@@ -74,7 +79,7 @@ final class Foresight {
                     heights[correction.land() - 1] = 0;
                 }
             }
-            case AXIAL, RADIAL -> slope = wanted == null ? slope : wanted;
+            case AXIAL, RADIAL -> slope = wanted == null ? slope : wanted + course.fall();
             case STOCK -> {
                 Arrays.fill(runOut, 0);
                 Arrays.fill(heights, 0);
@@ -110,10 +115,11 @@ final class Foresight {
 
     private double at(int land, Angle angle) {
         double round = Math.toRadians(360.0 * (land - 1) / flutes) + angle.rad();
-        double rise = ask.cam().startingAt(Angle.ofDeg(startDeg)).at(angle);
-        if (startDeg == 0) {
-            rise = ask.cam().at(angle);
-        }
-        return slope * rise + runOut[0] * Math.cos(round) + runOut[1] * Math.sin(round) + heights[land - 1];
+        CamProfile cam = startDeg == 0 ? course.cam() : course.cam().startingAt(Angle.ofDeg(startDeg));
+        return slope * cam.at(angle)
+                - course.fallen(angle)
+                + runOut[0] * Math.cos(round)
+                + runOut[1] * Math.sin(round)
+                + heights[land - 1];
     }
 }

@@ -3,6 +3,7 @@ package landfall.dialling;
 
 import java.util.Arrays;
 import java.util.List;
+import landfall.grind.CamProfile;
 import landfall.quantity.Angle;
 
 /**

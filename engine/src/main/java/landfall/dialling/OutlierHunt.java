@@ -3,6 +3,7 @@ package landfall.dialling;
 
 import java.util.ArrayList;
 import java.util.List;
+import landfall.grind.CamProfile;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -36,6 +37,16 @@ record OutlierHunt(List<Outlier> outliers, @Nullable Solution without) {
             without = next;
         }
         return new OutlierHunt(List.copyOf(found), without);
+    }
+
+    /** The same readings as they were typed. */
+    List<Outlier> asRead(Readings hunted, Readings typed) {
+        return outliers.stream()
+                .map(outlier -> new Outlier(
+                        typed.list().get(hunted.list().indexOf(outlier.reading())),
+                        outlier.studentised(),
+                        outlier.limit()))
+                .toList();
     }
 
     private static @Nullable Outlier worst(Readings readings, Solution solution) {

@@ -2,6 +2,7 @@
 package landfall.dialling;
 
 import java.util.Arrays;
+import landfall.grind.CamProfile;
 import landfall.quantity.Angle;
 import org.jspecify.annotations.Nullable;
 

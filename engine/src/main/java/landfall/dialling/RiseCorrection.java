@@ -4,6 +4,7 @@ package landfall.dialling;
 import java.util.List;
 import landfall.dialling.Aim.Side;
 import landfall.grind.Place;
+import landfall.quantity.Angle;
 import landfall.quantity.Length;
 import landfall.working.Pen;
 import landfall.working.Rule;
@@ -32,8 +33,9 @@ final class RiseCorrection {
         Side side = side(place, aim);
         double kappa = ask.tap().chamfer().rad();
         double lobe = pen.write(
-                Rule.given("B", "deg", "rise angle of one lobe"), aim.lobe().deg());
-        double gain = gain(place, side, kappa);
+                Rule.given("B", "deg", "turn over which one lobe would reach its whole rise as it begins"),
+                aim.lobe().deg());
+        double gain = gain(place, side, kappa, aim.set(ask.tap().chamfer()));
         double by = pen.write(rule(place, side, symbol), (k_w - slope.value().mm()) / gain * Math.toRadians(lobe));
         String which = side == Side.AXIAL ? "axial rise (cam screw)" : "radial rise";
         return List.of(new Correction(
@@ -53,8 +55,8 @@ final class RiseCorrection {
         };
     }
 
-    private static double gain(Place place, Side side, double kappa) {
-        double square = side == Side.AXIAL ? Math.sin(kappa) : Math.cos(kappa);
+    private static double gain(Place place, Side side, double kappa, Angle swivel) {
+        double square = Math.cos(kappa) * (side == Side.AXIAL ? Math.tan(swivel.rad()) : 1);
         return switch (place) {
             case END, FLANK, SHANK, CREST -> 1;
             case CHAMFER_STILL -> -square;
@@ -63,7 +65,7 @@ final class RiseCorrection {
     }
 
     private static Rule rule(Place place, Side side, String symbol) {
-        String square = side == Side.AXIAL ? "sin(κ)" : "cos(κ)";
+        String square = side == Side.AXIAL ? "(cos(κ)*tan(κ_s))" : "cos(κ)";
         String formula = switch (place) {
             case END, FLANK, SHANK, CREST -> "(k_w - %s)*B*pi/180".formatted(symbol);
             case CHAMFER_STILL -> "(%s - k_w)/%s*B*pi/180".formatted(symbol, square);

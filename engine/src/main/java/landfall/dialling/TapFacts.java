@@ -3,6 +3,7 @@ package landfall.dialling;
 
 import landfall.fault.OutOfRange;
 import landfall.grind.ChamferRelief;
+import landfall.grind.CrestFall;
 import landfall.quantity.Angle;
 import landfall.quantity.Length;
 import landfall.tap.Tap;
@@ -17,8 +18,10 @@ import landfall.working.Pen;
  * @param chamfer angle of the chamfer to the axis
  * @param radius at the middle of the chamfer
  * @param land angle from edge to heel
+ * @param crest how the crests of the thread fall by their own relief
  */
-public record TapFacts(int flutes, Length lead, Length leadFelt, Angle chamfer, Length radius, Angle land) {
+public record TapFacts(
+        int flutes, Length lead, Length leadFelt, Angle chamfer, Length radius, Angle land, CrestFall crest) {
     public TapFacts {
         if (flutes < 1) {
             throw new OutOfRange("flutes", "" + flutes, "1 or more", "count the flutes of the tap");
@@ -54,11 +57,12 @@ public record TapFacts(int flutes, Length lead, Length leadFelt, Angle chamfer, 
                 ChamferRelief.leadFelt(tap.thread(), tap.flutes(), Pen.NONE),
                 tap.chamfer().angle(),
                 ChamferRelief.midRadius(tap.thread().major(), tap.chamfer(), Pen.NONE),
-                tap.landAngle());
+                tap.landAngle(),
+                CrestFall.of(tap.thread().major(), tap.cutting().relief()));
     }
 
-    /** A tap with straight flutes. */
+    /** A tap with straight flutes and a concentric thread. */
     public static TapFacts straight(int flutes, Length lead, Angle chamfer, Length radius, Angle land) {
-        return new TapFacts(flutes, lead, lead, chamfer, radius, land);
+        return new TapFacts(flutes, lead, lead, chamfer, radius, land, CrestFall.NONE);
     }
 }

@@ -113,10 +113,10 @@ final class DialTargets {
     }
 
     private double share(Angle at, Pen pen) {
-        Lobe lobe = grinding.fixture().cam().lobe();
         CamCurve curve = grinding.fixture().cam().curve();
-        double share = curve.share(at.minus(lobe.riseStart()), lobe.riseAngle())
-                - curve.share(Angle.ZERO.minus(lobe.riseStart()), lobe.riseAngle());
+        Lobe lobe = grinding.fixture().cam().lobe();
+        double share =
+                cam().since(at) / CamProfile.whole(curve, lobe.riseAngle()).rad();
         return pen.write(curve instanceof CamCurve.Straight ? CAM_SHARE_STRAIGHT : CAM_SHARE, share);
     }
 
@@ -124,26 +124,26 @@ final class DialTargets {
         CamCurve curve = grinding.fixture().cam().curve();
         double cosine = Math.cos(grinding.place().kappa().rad());
         if (curve instanceof CamCurve.Straight) {
-            double bare = grinding.phase().bareMargin().deg();
-            double turned = Math.toRadians(Math.max(0, at.deg() - bare));
             return pen.write(
-                    GROUND_STRAIGHT, cosine * grinding.fall().perRadian().mm() * turned);
+                    GROUND_STRAIGHT,
+                    cosine * grinding.fall().perRadian().mm() * cam().ground().since(at));
         }
-        Lobe lobe = grinding.fixture().cam().lobe();
-        Angle edge = Angle.ZERO.minus(lobe.riseStart());
-        double share = curve.share(at.plus(edge), lobe.riseAngle()) - curve.share(edge, lobe.riseAngle());
+        double share = cam().ground().since(at)
+                / CamProfile.whole(curve, grinding.fixture().cam().lobe().riseAngle())
+                        .rad();
         return pen.write(GROUND, cosine * topMm * share);
+    }
+
+    private CamProfile cam() {
+        return CamProfile.of(grinding.fixture().cam(), grinding.phase().bareMargin());
     }
 
     private double crest(Angle at, double radialMm, Pen pen) {
         ThreadRelief relief = tap.cutting().relief();
-        double slope = pen.write(CREST_SLOPE, relief.slope().deg());
-        double margin = pen.write(CREST_MARGIN, relief.margin().deg());
-        double fallMm = tap.thread().major().mm()
-                / 2
-                * Math.tan(Math.toRadians(slope))
-                * Math.toRadians(Math.max(0, at.deg() - margin));
-        return pen.write(CREST, radialMm - fallMm);
+        pen.write(CREST_SLOPE, relief.slope().deg());
+        pen.write(CREST_MARGIN, relief.margin().deg());
+        Length fall = CrestFall.of(tap.thread().major(), relief).at(at);
+        return pen.write(CREST, radialMm - fall.mm());
     }
 
     private double working(Angle at, double share, double ground, Pen pen) {

@@ -12,6 +12,7 @@ import java.util.Random;
 import java.util.stream.Stream;
 import landfall.dialling.Correction.Kind;
 import landfall.fault.Caution;
+import landfall.grind.CamProfile;
 import landfall.grind.Place;
 import landfall.quantity.Angle;
 import landfall.quantity.Length;

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Random;
 import landfall.fault.OutOfRange;
 import landfall.grind.CamCurve;
+import landfall.grind.CamProfile;
 import landfall.grind.Place;
 import landfall.quantity.Angle;
 import landfall.quantity.Length;

@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import landfall.dialling.Correction.Kind;
+import landfall.grind.CamProfile;
 import landfall.grind.Place;
 import landfall.quantity.Angle;
 import landfall.quantity.Length;

@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import landfall.grind.CamProfile;
 import landfall.quantity.Length;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;

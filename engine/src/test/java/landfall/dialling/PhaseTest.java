@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import landfall.grind.CamProfile;
 import landfall.grind.Place;
 import landfall.quantity.Angle;
 import landfall.quantity.Length;

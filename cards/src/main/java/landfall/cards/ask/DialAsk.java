@@ -24,7 +24,6 @@ import landfall.cards.readings.Row;
 import landfall.dialling.Aim;
 import landfall.dialling.AlongChamfer;
 import landfall.dialling.Beside;
-import landfall.dialling.CamProfile;
 import landfall.dialling.DialFindings;
 import landfall.dialling.Dialling;
 import landfall.dialling.Reading;
@@ -34,12 +33,11 @@ import landfall.fault.Answer;
 import landfall.fault.Caution;
 import landfall.fault.Finding;
 import landfall.fault.OutOfRange;
-import landfall.grind.Cam;
+import landfall.grind.CamProfile;
 import landfall.grind.ChamferShape;
 import landfall.grind.GrindSetup;
 import landfall.grind.GrindWish;
 import landfall.grind.Place;
-import landfall.grind.Setting;
 import landfall.quantity.Angle;
 import landfall.quantity.Length;
 import landfall.quantity.UnitSystem;
@@ -203,8 +201,9 @@ public final class DialAsk implements Question {
 
     private static Answer<landfall.dialling.DialAsk> made(
             Readings main, Beside beside, Tap tap, @Nullable GrindSetup setup) {
-        CamProfile profile =
-                setup == null ? CamProfile.straight() : profile(setup.fixture().cam());
+        CamProfile profile = setup == null
+                ? CamProfile.straight()
+                : CamProfile.of(setup.fixture().cam(), setup.motion().phase().bareMargin());
         try {
             return Answer.of(new landfall.dialling.DialAsk(main, profile, TapFacts.of(tap), beside));
         } catch (OutOfRange e) {
@@ -224,31 +223,13 @@ public final class DialAsk implements Question {
                                     .toList(),
                             division))
                     .orElse(null);
-            Aim aim = setup == null ? null : aim(setup, entries.get(GrindAsk.FOUND));
+            Aim aim = setup == null
+                    ? null
+                    : Aim.of(setup, entries.get(GrindAsk.FOUND).orElse(null));
             return Answer.of(new Beside(reference, along, aim, wanted(entries, tap, new ArrayList<>())));
         } catch (OutOfRange e) {
             return Answer.refused(e.finding());
         }
-    }
-
-    private static CamProfile profile(Cam cam) {
-        return CamProfile.of(cam.curve(), cam.lobe().riseAngle())
-                .startingAt(cam.lobe().riseStart());
-    }
-
-    /** The rises to set, per radian of the lobe, and the slide that carries them. */
-    private static Aim aim(GrindSetup setup, Optional<Angle> foundRelief) {
-        Setting setting = setup.motion().setting();
-        double perRadian = 1 / setup.fixture().cam().lobe().riseAngle().rad();
-        return new Aim(
-                setting.rises().axial().times(perRadian),
-                setting.rises().radial().times(perRadian),
-                setup.fixture().cam().lobe().riseAngle(),
-                // with both in use the radial slide stands at its limit
-                setting.way() == Setting.Way.RADIAL ? Aim.Side.RADIAL : Aim.Side.AXIAL,
-                foundRelief
-                        .map(relief -> setup.shape().midRadius().times(Math.tan(relief.rad())))
-                        .orElse(null));
     }
 
     private static Length division(Entries entries, UnitSystem system) {
