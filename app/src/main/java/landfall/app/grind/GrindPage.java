@@ -5,15 +5,21 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import landfall.app.example.Examples;
 import landfall.app.figure.Reply;
+import landfall.app.given.Onward;
 import landfall.app.given.Opened;
 import landfall.app.shell.Frame;
 import landfall.app.shell.Place;
 import landfall.app.shell.Shell;
 import landfall.app.shell.Typed;
+import landfall.cards.ask.DecideAsk;
+import landfall.cards.ask.DialAsk;
 import landfall.cards.ask.GrindAsk;
+import landfall.cards.ask.InspectAsk;
+import landfall.cards.ask.LifeAsk;
 import landfall.fault.Answer;
 
 /** {@code Grind}: how to set the fixture for a tap. */
@@ -34,7 +40,7 @@ public final class GrindPage {
             shell.show(
                     ctx,
                     "grind-answer",
-                    Map.of("reply", reply, "pictures", pictures(given, reply), "onward", Onward.of(given)));
+                    Map.of("reply", reply, "pictures", pictures(given, reply), "onward", onward(given)));
         } else {
             page(ctx, given, reply);
         }
@@ -82,10 +88,20 @@ public final class GrindPage {
         values.put("given", GivenTapAndFixture.of(QUESTION.form(), typed, reply.findings()));
         values.put("examples", Examples.all());
         values.put("reply", reply);
-        values.put("onward", Onward.of(typed));
+        values.put("onward", onward(typed));
         values.put("pictures", pictures(typed, reply));
         values.put("query", Typed.address("", typed));
         shell.show(ctx, "grind", values);
+    }
+
+    /** The readings first: the dials of the sheet lead there. */
+    private static List<Onward> onward(Map<String, String> typed) {
+        String path = Place.GRIND.path();
+        return List.of(
+                Onward.to(new DialAsk(), path + "/dial", typed),
+                Onward.to(new InspectAsk(), path + "/inspect", typed),
+                Onward.to(new DecideAsk(), path + "/decide", typed),
+                Onward.to(new LifeAsk(), path + "/life", typed));
     }
 
     private static String title(Reply reply) {
