@@ -4,6 +4,7 @@ package landfall.dialling;
 import landfall.grind.Cam;
 import landfall.grind.CamProfile;
 import landfall.grind.GrindSetup;
+import landfall.grind.Screws;
 import landfall.grind.Setting;
 import landfall.quantity.Angle;
 import landfall.quantity.Length;
@@ -18,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param turn the side to adjust when the fall of the chamfer is wrong
  * @param found fall of the chamfer as found, square to it, per radian, if it was dialled with the cam still
  * @param swivel as set; not the chamfer's angle on spiral flutes, null where it is
+ * @param screws what one turn of the fixture's adjusting screws does
  */
 public record Aim(
         Length axial,
@@ -25,10 +27,11 @@ public record Aim(
         Angle lobe,
         Side turn,
         @Nullable Length found,
-        @Nullable Angle swivel) {
-    /** On straight flutes. */
+        @Nullable Angle swivel,
+        Screws screws) {
+    /** On straight flutes, the screws not told. */
     public Aim(Length axial, Length radial, Angle lobe, Side turn, @Nullable Length found) {
-        this(axial, radial, lobe, turn, found, null);
+        this(axial, radial, lobe, turn, found, null, Screws.UNTOLD);
     }
 
     /** A rise of the fixture. */
@@ -54,7 +57,8 @@ public record Aim(
                 // with both in use the radial slide stands at its limit
                 setting.way() == Setting.Way.RADIAL ? Side.RADIAL : Side.AXIAL,
                 foundRelief == null ? null : setup.shape().midRadius().times(Math.tan(foundRelief.rad())),
-                setting.swivel());
+                setting.swivel(),
+                setup.fixture().screws());
     }
 
     /** The fall wanted, square to the chamfer, mm per radian: cos kap (a' tan kap_s + b'). */

@@ -13,13 +13,24 @@ import org.jspecify.annotations.Nullable;
  * @param act which way, in words
  * @param length by how much, if it is a length
  * @param angle by how much, if it is an angle
+ * @param turns of the adjusting screw that make it, if the fixture's card tells what one turn does
  */
 public record Correction(
         Kind kind,
         int land,
         String act,
         @Nullable Length length,
-        @Nullable Angle angle) {
+        @Nullable Angle angle,
+        @Nullable Double turns) {
+    Correction(Kind kind, int land, String act, @Nullable Length length, @Nullable Angle angle) {
+        this(kind, land, act, length, angle, null);
+    }
+
+    /** How many divisions of a dial it is; null where it is no length. */
+    public @Nullable Double divisions(Length division) {
+        return length == null ? null : length.over(division);
+    }
+
     /** In the order in which they are made: each disturbs those after it, none those before. */
     public enum Kind {
         /** Dial the thread or the shank first: without it nothing is known about run-out. */

@@ -16,7 +16,16 @@ import org.jspecify.annotations.Nullable;
  * being what one unit of rise does to the reading in that place.
  */
 final class RiseCorrection {
+    static final Rule SCREW =
+            Rule.given("p_s", "mm", "change of the rise over one lobe for one turn of its adjusting screw");
+    static final Rule AXIAL_TURNS = turns("abs(Δa)/p_s");
+    static final Rule RADIAL_TURNS = turns("abs(Δb)/p_s");
+
     private RiseCorrection() {}
+
+    private static Rule turns(String formula) {
+        return new Rule("n_s", formula, "1", Corrections.ORDER, Trust.DERIVED, "turns of the adjusting screw");
+    }
 
     /** @param symbol of the slope in the working */
     static List<Correction> of(DialAsk ask, Fitted slope, String symbol, @Nullable Double wanted, Pen pen) {
@@ -43,7 +52,17 @@ final class RiseCorrection {
                 0,
                 (by > 0 ? "increase the " : "decrease the ") + which + " over one lobe",
                 Length.ofMm(Math.abs(by)),
-                null));
+                null,
+                turns(side, by, aim, pen)));
+    }
+
+    private static @Nullable Double turns(Side side, double by, Aim aim, Pen pen) {
+        Length screw = side == Side.AXIAL ? aim.screws().axial() : aim.screws().radial();
+        if (screw == null) {
+            return null;
+        }
+        double p_s = pen.write(SCREW, screw.mm());
+        return pen.write(side == Side.AXIAL ? AXIAL_TURNS : RADIAL_TURNS, Math.abs(by) / p_s);
     }
 
     /** A dial on the end or a flank sees the axial rise, one on shank or crest the radial one. */

@@ -10,10 +10,17 @@ import org.jspecify.annotations.Nullable;
  *
  * @param dialResolution one division of the dial; null when not told
  * @param swivelStep one step of the swivel's graduation; null when not told
+ * @param screws what one turn of its adjusting screws does
  */
 public record Fixture(
         String name,
         Cam cam,
         Wheel wheel,
         @Nullable Length dialResolution,
-        @Nullable Angle swivelStep) {}
+        @Nullable Angle swivelStep,
+        Screws screws) {
+    /** A fixture whose screws are not told. */
+    public Fixture(String name, Cam cam, Wheel wheel, @Nullable Length dialResolution, @Nullable Angle swivelStep) {
+        this(name, cam, wheel, dialResolution, swivelStep, Screws.UNTOLD);
+    }
+}

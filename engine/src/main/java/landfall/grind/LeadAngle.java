@@ -23,12 +23,12 @@ public record LeadAngle(Angle major, Angle pitch, Angle minor, Length axialAdvan
     static final Rule ADDENDUM =
             Rule.table("h_a", "1", PROFILE, Trust.STANDARD, "crest to pitch line, share of the pitch");
     static final Rule DEPTH =
-            Rule.table("h_1", "1", PROFILE, Trust.STANDARD, "crest to basic minor, share of the pitch");
+            Rule.table("h_m", "1", PROFILE, Trust.STANDARD, "crest to basic minor, share of the pitch");
     public static final Rule LEAD = new Rule("L", "k*P", "mm", GEOMETRY, Trust.DERIVED, "lead: advance in one turn");
     static final Rule PITCH_DIAMETER =
             new Rule("d_2", "d - 2*h_a*P", "mm", PROFILE, Trust.STANDARD, "basic pitch diameter, unrounded");
     static final Rule MINOR_DIAMETER =
-            new Rule("d_1", "d - 2*h_1*P", "mm", PROFILE, Trust.STANDARD, "basic minor diameter, unrounded");
+            new Rule("d_1", "d - 2*h_m*P", "mm", PROFILE, Trust.STANDARD, "basic minor diameter, unrounded");
     public static final Rule AT_MAJOR =
             new Rule("λ_d", "atan(L/(pi*d))", "deg", GEOMETRY, Trust.DERIVED, "lead angle at the major diameter");
     public static final Rule AT_PITCH =
@@ -44,10 +44,10 @@ public record LeadAngle(Angle major, Angle pitch, Angle minor, Length axialAdvan
         double P = pen.write(PITCH, thread.pitch().mm());
         double k = pen.write(STARTS, thread.lead().starts());
         double h_a = pen.write(ADDENDUM, thread.profile().addendum());
-        double h_1 = pen.write(DEPTH, thread.profile().depth());
+        double h_m = pen.write(DEPTH, thread.profile().depth());
         double L = pen.write(LEAD, k * P);
         double d_2 = pen.write(PITCH_DIAMETER, d - 2 * h_a * P);
-        double d_1 = pen.write(MINOR_DIAMETER, d - 2 * h_1 * P);
+        double d_1 = pen.write(MINOR_DIAMETER, d - 2 * h_m * P);
         return new LeadAngle(
                 Angle.ofDeg(pen.write(AT_MAJOR, at(L, d))),
                 Angle.ofDeg(pen.write(AT_PITCH, at(L, d_2))),

@@ -20,7 +20,7 @@ final class Procedure {
         align(tap, fixture.cam().lobe(), steps);
         set(tap, setting, steps);
         grind(passes, steps);
-        finish(steps);
+        finish(Holding.of(tap), steps);
         return List.copyOf(steps);
     }
 
@@ -43,7 +43,7 @@ final class Procedure {
                                 fixture.cam().lobes(),
                                 tap.thread().hand().word(),
                                 cuttingSense(tap.thread().hand()))));
-        steps.add(ProcedureStep.tick("chuck", Holding.of(tap).words(tap)));
+        steps.add(ProcedureStep.tick("chuck", Holding.of(tap).words()));
     }
 
     private static void align(Tap tap, Lobe lobe, List<ProcedureStep> steps) {
@@ -117,11 +117,11 @@ final class Procedure {
         }
     }
 
-    private static void finish(List<ProcedureStep> steps) {
+    private static void finish(Holding holding, List<ProcedureStep> steps) {
         steps.add(ProcedureStep.reading(
                 "measure", "Measure each land: chamfer length and fall to the heel, equal all round."));
         steps.add(ProcedureStep.tick("hone", "Hone the burr off the face, never off the chamfer."));
-        steps.add(ProcedureStep.tick("end", "Grind the end last, if it is to be shortened or the point cleaned."));
+        steps.add(ProcedureStep.tick("end", holding.atTheEnd()));
         steps.add(ProcedureStep.tick("mark", "Wash, oil, and mark the sharpening on the tap."));
     }
 }

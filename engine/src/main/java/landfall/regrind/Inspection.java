@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import landfall.fault.Caution;
 import landfall.fault.OutOfRange;
+import landfall.grind.GrindWish;
 import landfall.quantity.Length;
 import landfall.quantity.Measured;
 import landfall.tap.Tap;
@@ -40,19 +41,32 @@ public record Inspection(
 
     /** The same with the diameter of the point, if it was measured. */
     public static Worked<Inspection> of(Tap tap, Length groundBack, Reground found, @Nullable Measured point) {
-        require("chamferLengths", found.chamferLengths(), tap.flutes().count());
-        require("falls", found.falls(), tap.flutes().count());
-        return Worked.of(pen -> compute(tap, groundBack, found, point, pen));
+        return of(tap, groundBack, found, point, GrindWish.USUAL);
     }
 
-    private static Inspection compute(Tap tap, Length groundBack, Reground found, @Nullable Measured point, Pen pen) {
+    /** The same against the relief that was wanted. */
+    public static Worked<Inspection> of(
+            Tap tap, Length groundBack, Reground found, @Nullable Measured point, GrindWish wish) {
+        require("chamferLengths", found.chamferLengths(), tap.flutes().count());
+        require("falls", found.falls(), tap.flutes().count());
+        return Worked.of(pen -> compute(new Asked(tap, groundBack, point, wish), found, pen));
+    }
+
+    /** What is inspected, besides what was measured on every land. */
+    private record Asked(
+            Tap tap, Length groundBack, @Nullable Measured point, GrindWish wish) {}
+
+    private static Inspection compute(Asked asked, Reground found, Pen pen) {
+        Tap tap = asked.tap();
+        Length groundBack = asked.groundBack();
         List<Caution> cautions = new ArrayList<>();
         List<Check> checks = new ArrayList<>();
         ChamferEquality equality = ChamferEquality.of(tap, found, pen);
         checks.addAll(equality.checks());
+        checks.add(FallCheck.of(tap, asked.wish(), found, cautions, pen));
         checks.add(InspectionChecks.falls(found.falls()));
         checks.add(InspectionChecks.runOut(tap, found.totalRunOut(), pen));
-        checks.add(PointCheck.of(tap, groundBack, point, pen));
+        checks.add(PointCheck.of(tap, groundBack, asked.point(), pen));
         checks.add(InspectionChecks.pitchDiameter(tap, groundBack, found.pitchDiameter(), pen));
         checks.addAll(InspectionChecks.byEye());
         equality.disagreement().ifPresent(cautions::add);

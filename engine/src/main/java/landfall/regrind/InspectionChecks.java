@@ -2,6 +2,7 @@
 package landfall.regrind;
 
 import java.util.List;
+import landfall.grind.Holding;
 import landfall.quantity.Length;
 import landfall.quantity.Limits;
 import landfall.quantity.Measured;
@@ -60,8 +61,9 @@ final class InspectionChecks {
         Length limit =
                 Length.ofMm(pen.write(RUN_OUT, runOutLimit(tap.thread().major()).mm()));
         String rule = "at most %s in all (what IS 6171 allows a new tap, second hand)".formatted(limit.words());
-        String with = "edges of the chamfer between bench centres, against the crests of the full thread, not in the"
-                + " chucking it was ground in";
+        String with =
+                "edges of the chamfer, %s, against the crests of the full thread, not in the chucking it was ground in"
+                        .formatted(Holding.of(tap).checkedOn());
         if (total == null) {
             return new Check("runOut", with, rule, "", null);
         }

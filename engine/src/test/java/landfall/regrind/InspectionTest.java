@@ -9,6 +9,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Arrays;
 import java.util.List;
 import landfall.fault.Caution;
+import landfall.grind.GrindWish;
+import landfall.quantity.Angle;
 import landfall.quantity.Length;
 import landfall.quantity.Measured;
 import landfall.tap.Tap;
@@ -70,6 +72,29 @@ class InspectionTest {
         assertThat(verdict(inspect(falls(0.36, 0.36, 0.0, 0.37)), "relief")).isEqualTo(Verdict.BAD);
     }
 
+    /** r 4.6, land 45 deg, ground 6.4646 deg: .4093; 4.4646 and 8.4646 deg: .2821 and .5377 (own calculation). */
+    @Test
+    void theFallIsHeldAgainstTheReliefThatIsWanted() {
+        Check check = check(inspect(falls(0.41, 0.40, 0.42, 0.41)), "fall");
+        assertThat(check.verdict()).isEqualTo(Verdict.GOOD);
+        assertThat(check.rule())
+                .isEqualTo("0.409 mm (0.0161 in) for 6.0 deg at work; from 0.282 mm (0.0111 in) to 0.538 mm"
+                        + " (0.0212 in): two degrees either way (common practice)");
+        assertThat(verdict(inspect(falls(0.283, 0.40, 0.42, 0.41)), "fall")).isEqualTo(Verdict.UNSURE);
+        assertThat(verdict(inspect(falls(0.27, 0.40, 0.42, 0.41)), "fall")).isEqualTo(Verdict.BAD);
+        assertThat(verdict(inspect(falls(0.55, 0.55, 0.55, 0.55)), "fall")).isEqualTo(Verdict.BAD);
+    }
+
+    /** With one degree wanted the least fall is that of the advance alone: r tan(.4646 deg) .7854 = .0293. */
+    @Test
+    void noLandIsRightWithoutWorkingRelief() {
+        GrindWish little = new GrindWish(Angle.ofDeg(1), null, null, null, null);
+        Inspection found = Inspection.of(Drawer.m10(), GROUND, falls(0.1, 0.1, 0.1, 0.02), null, little)
+                .value();
+        assertThat(check(found, "fall").rule()).contains("from 0.029 mm (0.0012 in)");
+        assertThat(verdict(found, "fall")).isEqualTo(Verdict.BAD);
+    }
+
     @Test
     void runOutIsABoundOnOversize() {
         Inspection found = inspect(new Reground(List.of(), FINE, List.of(), Length.ofMm(0.025), null));
@@ -81,7 +106,7 @@ class InspectionTest {
     @Test
     void withoutReadingsItIsAPlanWithoutVerdicts() {
         Inspection plan = inspect(new Reground(List.of(), FINE, List.of(), null, null));
-        assertThat(plan.checks()).hasSize(10).allSatisfy(check -> {
+        assertThat(plan.checks()).hasSize(11).allSatisfy(check -> {
             assertThat(check.verdict()).isNull();
             assertThat(check.rule()).isNotBlank();
             assertThat(check.with()).isNotBlank();
@@ -135,11 +160,14 @@ class InspectionTest {
     }
 
     private static @Nullable Verdict verdict(Inspection found, String code) {
+        return check(found, code).verdict();
+    }
+
+    private static Check check(Inspection found, String code) {
         return found.checks().stream()
                 .filter(check -> check.code().equals(code))
                 .findFirst()
-                .orElseThrow()
-                .verdict();
+                .orElseThrow();
     }
 
     private static Reground reground(Length uncertainty, double... mm) {

@@ -33,6 +33,7 @@ public final class AskedPages {
             "chamfer.angle",
             "chamfer.pointDiameter",
             "ground-back",
+            "working-relief",
             "chamfer-lengths",
             "falls",
             "run-out",

@@ -30,7 +30,11 @@ public enum Unit {
     MONEY("money", 2),
     MINUTES("min", 0),
     /** A count that is expected, so not a whole number. */
-    HOLES("holes", 0);
+    HOLES("holes", 0),
+    /** Of a dial, to the tenth that the eye parts one into. */
+    DIVISIONS("div", 1),
+    /** Of a screw. */
+    TURNS("turns", 2);
 
     private final String metric;
     private final String inch;
@@ -75,7 +79,7 @@ public enum Unit {
         if (stepUnit.equals(metric)) {
             return 1;
         }
-        if (this == HOLES && stepUnit.equals("1")) {
+        if ((this == HOLES || this == DIVISIONS || this == TURNS) && stepUnit.equals("1")) {
             return 1;
         }
         if (this == WHEEL_SPEED && stepUnit.equals("m/min")) {

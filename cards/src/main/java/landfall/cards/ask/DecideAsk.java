@@ -140,7 +140,7 @@ public final class DecideAsk implements Question {
         items.add(Item.Group.of(
                 "hold",
                 new Item.Text("way", holding.way().name().toLowerCase(Locale.ROOT)),
-                new Item.Text("why", holding.words(tap))));
+                new Item.Text("why", holding.words())));
         return items;
     }
 

@@ -99,7 +99,7 @@ public final class DialAsk implements Question {
 
     @Override
     public Answer<Document> answer(Map<String, String> typed) {
-        return dialled(typed).map(DialAsk::document);
+        return dialled(typed).map(DialDocument::of);
     }
 
     /** The engine's findings, for pictures and for paper. */
@@ -148,11 +148,6 @@ public final class DialAsk implements Question {
         } catch (OutOfRange e) {
             return Answer.refused(e.finding());
         }
-    }
-
-    private static Document document(Dialled dialled) {
-        String callOut = dialled.tap().callOut().normal();
-        return DialDocument.of(dialled.found(), dialled.cautions(), callOut, dialled.units());
     }
 
     private static Caution assumed(UnitSystem system) {

@@ -17,8 +17,7 @@ import landfall.dialling.Phase;
 import landfall.dialling.ReliefFound;
 import landfall.dialling.RunOut;
 import landfall.dialling.Swivel;
-import landfall.fault.Caution;
-import landfall.quantity.UnitSystem;
+import landfall.quantity.Length;
 import landfall.working.Rule;
 import landfall.working.Step;
 import landfall.working.Worked;
@@ -26,18 +25,29 @@ import landfall.working.Worked;
 /** Findings of a dialling-in laid out as one answer. */
 final class DialDocument {
     private final DialFindings found;
+    private final Length division;
     private final DialFigures figures;
 
-    private DialDocument(DialFindings found, DialFigures figures) {
+    private DialDocument(DialFindings found, Length division, DialFigures figures) {
+        this.division = division;
         this.found = found;
         this.figures = figures;
     }
 
-    static Document of(Worked<DialFindings> worked, List<Caution> cautions, String callOut, UnitSystem units) {
+    static Document of(Dialled dialled) {
+        Worked<DialFindings> worked = dialled.found();
+        String callOut = dialled.tap().callOut().normal();
+        Length division = dialled.ask().readings().resolution();
         List<Step> steps = new ArrayList<>(worked.steps());
-        DialDocument document = new DialDocument(worked.value(), new DialFigures(steps));
+        DialDocument document = new DialDocument(worked.value(), division, new DialFigures(steps));
         List<Item> items = document.items();
-        return new Document("dial", callOut + ", " + worked.value().place().code(), units, items, steps, cautions);
+        return new Document(
+                "dial",
+                callOut + ", " + worked.value().place().code(),
+                dialled.units(),
+                items,
+                steps,
+                dialled.cautions());
     }
 
     private List<Item> items() {
@@ -67,7 +77,7 @@ final class DialDocument {
         if (found.swivel() != null) {
             items.add(swivel(found.swivel()));
         }
-        items.addAll(new DialMend(found, figures).items());
+        items.addAll(new DialMend(found, division, figures).items());
         return items;
     }
 

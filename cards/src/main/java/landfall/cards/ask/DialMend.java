@@ -11,14 +11,17 @@ import landfall.dialling.FitCourse;
 import landfall.dialling.Foreseen;
 import landfall.dialling.Reading;
 import landfall.dialling.Target;
+import landfall.quantity.Length;
 
 /** What to turn, and what the dials are held against: the second half of the answer to dialling in. */
 final class DialMend {
     private final DialFindings.Mend mend;
     private final FitCourse course;
+    private final Length division;
     private final DialFigures figures;
 
-    DialMend(DialFindings found, DialFigures figures) {
+    DialMend(DialFindings found, Length division, DialFigures figures) {
+        this.division = division;
         this.mend = found.mend();
         this.course = found.course();
         this.figures = figures;
@@ -48,12 +51,25 @@ final class DialMend {
             List<Item> items = new ArrayList<>(List.of(new Item.Text("do", correction.act())));
             if (correction.length() != null) {
                 items.add(figures.length("by", "by_" + number, correction.length(), "by how much"));
+                hint(correction, number, items);
             } else if (correction.angle() != null) {
                 items.add(figures.angle("by", "by_" + number, correction.angle(), "by how much"));
             }
             rows.add(new Item.Group("correction", items));
         }
         return new Item.Rows("corrections", rows);
+    }
+
+    /** The same as the hand knows it: divisions of the dial, turns of the screw. */
+    private void hint(Correction correction, int number, List<Item> items) {
+        Double divisions = correction.divisions(division);
+        if (divisions != null) {
+            String means = "divisions of the dial of %.4f mm".formatted(division.mm());
+            items.add(figures.figure("divisions", "n_" + number, divisions, Unit.DIVISIONS, means));
+        }
+        if (correction.turns() != null) {
+            items.add(figures.figure("turns", "n_s", correction.turns(), Unit.TURNS, "turns of the adjusting screw"));
+        }
     }
 
     /** One row a land, now and after each correction that the dial shows. */

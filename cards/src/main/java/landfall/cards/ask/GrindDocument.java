@@ -78,7 +78,7 @@ final class GrindDocument {
         items.add(Item.Group.of(
                 "hold",
                 new Item.Text("way", holding.way().name().toLowerCase(Locale.ROOT)),
-                new Item.Text("why", holding.words(setup.tap()))));
+                new Item.Text("why", holding.words())));
         GrindLists lists = new GrindLists(setup, behind, units);
         items.add(setting(setup.motion().setting()));
         items.add(gap(setup.motion().gap()));

@@ -9,6 +9,7 @@ import landfall.cards.answer.Document;
 import landfall.cards.answer.Item;
 import landfall.cards.answer.Unit;
 import landfall.cards.card.TapCard;
+import landfall.cards.card.TapFields;
 import landfall.cards.entry.LengthEntry;
 import landfall.cards.form.Entries;
 import landfall.cards.form.Field;
@@ -19,6 +20,8 @@ import landfall.cards.form.Quantities;
 import landfall.fault.Answer;
 import landfall.fault.Finding;
 import landfall.fault.OutOfRange;
+import landfall.grind.GrindWish;
+import landfall.grind.Holding;
 import landfall.quantity.Length;
 import landfall.quantity.Measured;
 import landfall.quantity.UnitSystem;
@@ -67,6 +70,7 @@ public final class InspectAsk implements Question {
                     PITCH_DIAMETER,
                     POINT,
                     UNCERTAINTY,
+                    GrindAsk.WORKING,
                     ThreadAsk.UNITS))
             .called("inspect");
 
@@ -111,11 +115,20 @@ public final class InspectAsk implements Question {
             Measured point = entries.get(POINT)
                     .map(value -> new Measured(value, uncertainty))
                     .orElse(null);
-            Worked<Inspection> worked = Inspection.of(tap, back, reground(entries), point);
+            Worked<Inspection> worked = Inspection.of(tap, back, reground(entries), point, wish(entries));
             return Answer.of(document(tap, worked, entries));
         } catch (OutOfRange e) {
             return Answer.refused(e.finding());
         }
+    }
+
+    private static GrindWish wish(Entries entries) {
+        return new GrindWish(
+                entries.get(GrindAsk.WORKING).orElse(null),
+                entries.get(TapFields.CUTS).orElse(null),
+                null,
+                null,
+                null);
     }
 
     private static Reground reground(Entries entries) {
@@ -150,6 +163,11 @@ public final class InspectAsk implements Question {
         }
         List<Item> items = new ArrayList<>();
         items.add(new Item.Text("callout", tap.callOut().normal()));
+        Holding holding = Holding.of(tap);
+        items.add(Item.Group.of(
+                "hold",
+                new Item.Text("way", holding.way().name().toLowerCase(Locale.ROOT)),
+                new Item.Text("why", holding.words())));
         items.add(new Item.Rows("checks", rows));
         List<Step> steps = new ArrayList<>(worked.steps());
         Double worst = worked.value().worstShare();

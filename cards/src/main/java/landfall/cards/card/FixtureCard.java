@@ -15,6 +15,7 @@ import landfall.grind.CamCurve;
 import landfall.grind.Fixture;
 import landfall.grind.GrindSetup;
 import landfall.grind.Lobe;
+import landfall.grind.Screws;
 import landfall.grind.Wheel;
 import landfall.quantity.Angle;
 import landfall.quantity.Length;
@@ -71,7 +72,10 @@ public final class FixtureCard {
                 Objects.requireNonNull(cam),
                 Objects.requireNonNull(wheel),
                 entries.get(FixtureFields.RESOLUTION).orElse(null),
-                entries.get(FixtureFields.SWIVEL_STEP).orElse(null)));
+                entries.get(FixtureFields.SWIVEL_STEP).orElse(null),
+                new Screws(
+                        entries.get(FixtureFields.AXIAL_SCREW).orElse(null),
+                        entries.get(FixtureFields.RADIAL_SCREW).orElse(null))));
     }
 
     /** What does not fit between a tap and the cam, told even where another part of the fixture is refused. */

@@ -31,6 +31,8 @@ public final class FixtureFields {
     static final Field<Length> AXIAL_TO = optional("cam.axial.to", Quantities.length(0, 100), "3 mm");
     static final Field<Length> RADIAL_FROM = optional("cam.radial.from", Quantities.length(0, 100), "0 mm");
     static final Field<Length> RADIAL_TO = optional("cam.radial.to", Quantities.length(0, 100), "0.8 mm");
+    static final Field<Length> AXIAL_SCREW = optional("cam.axial.perTurn", Quantities.length(0.0001, 50), "0.5 mm");
+    static final Field<Length> RADIAL_SCREW = optional("cam.radial.perTurn", Quantities.length(0.0001, 50), "0.25 mm");
     static final Field<Length> WHEEL = needed("wheel.diameter", Quantities.length(1, 1000), "150 mm");
     static final Field<String> MARKING = optional("wheel.marking", Kinds.TEXT, "A80J6V");
     static final Field<WheelMark> MARKED_SPEED = optional("wheel.markedSpeed", CardKinds.WHEEL_MARK, "4000 rev/min");
@@ -53,8 +55,10 @@ public final class FixtureFields {
             TABLE,
             AXIAL_FROM,
             AXIAL_TO,
+            AXIAL_SCREW,
             RADIAL_FROM,
             RADIAL_TO,
+            RADIAL_SCREW,
             WHEEL,
             MARKING,
             MARKED_SPEED,

@@ -197,7 +197,8 @@ public final class TapCard {
                 or(entries, TapFields.OVERALL),
                 or(entries, TapFields.SHANK),
                 or(entries, TapFields.NECK),
-                or(entries, TapFields.BACK_TAPER));
+                or(entries, TapFields.BACK_TAPER),
+                or(entries, TapFields.CENTRES));
     }
 
     private static Make make(Entries entries) {

@@ -11,6 +11,7 @@ import landfall.cards.form.Quantities;
 import landfall.material.WorkMaterial;
 import landfall.quantity.Angle;
 import landfall.quantity.Length;
+import landfall.tap.Centres;
 import landfall.tap.FluteKind;
 import landfall.tap.LimitMark;
 import landfall.tap.TapMaterial;
@@ -43,6 +44,8 @@ public final class TapFields {
     static final Field<Length> SHANK = optional("shank.diameter", Quantities.diameter(0.5, 300), "8 mm");
     static final Field<Length> NECK = optional("shank.neck", Quantities.diameter(0.3, 300), "6.1 mm");
     public static final Field<Length> SQUARE = optional("shank.square", Quantities.length(0.3, 200), "6.2 mm");
+    static final Field<Centres> CENTRES =
+            optional("centres", CardKinds.codes(Centres.values(), Centres::code), "holes");
     static final Field<Double> BACK_TAPER = optional("backTaper", Quantities.number(0, 0.01), "0.001");
     static final Field<ThreadRelief.Kind> RELIEF = optional(
             "threadRelief.kind", CardKinds.codes(ThreadRelief.Kind.values(), ThreadRelief.Kind::code), "concentric");
@@ -83,6 +86,7 @@ public final class TapFields {
             SHANK,
             NECK,
             SQUARE,
+            CENTRES,
             BACK_TAPER,
             RELIEF,
             RELIEF_SLOPE,

@@ -91,10 +91,24 @@ class DialMendTest {
                 .contains("{\"do\":\"turn the swivel up, to a steeper chamfer; the dial then stands still along the"
                         + " chamfer\",\"by\":{\"value\":0.57");
         // lengths and angles in one column of the list, each with its own unit
-        assertThat(TextAnswer.write(document)).contains("    by  0.573 deg\n").contains("    by  0.077 mm\n");
+        assertThat(TextAnswer.write(document))
+                .contains("    by         0.573 deg\n")
+                .contains("    by         0.077 mm\n    divisions  7.7 div\n");
         assertThat(json(answer(Cards.text("readings-m10.csv"), "along", "along_in,reading_in\n0,0\n.25,-.005\n")
                         .orThrow()))
                 .contains("turn the swivel down, to a flatter chamfer");
+    }
+
+    /** The rise lacks 0.0768 mm over a lobe: 7.7 divisions of 0.01 mm, and at 0.25 mm a turn 0.31 of a turn. */
+    @Test
+    void theHandIsToldDivisionsAndTurnsOfTheScrew() {
+        Document document = answer(Cards.text("readings-m10.csv"), "cam.radial.perTurn", "0.25 mm")
+                .orThrow();
+        assertThat(json(document))
+                .contains("\"do\":\"increase the radial rise over one lobe\",\"by\":{\"value\":0.0767")
+                .contains("\"divisions\":{\"value\":7.67")
+                .contains("\"turns\":{\"value\":0.307");
+        assertThat(TextAnswer.write(document)).contains("0.31 turns");
     }
 
     @Test

@@ -15,7 +15,8 @@ public final class Turns {
      * One correction.
      *
      * @param by how much, with its unit; empty when there is no amount
-     * @param beside the same in the other unit and in divisions of the dial; empty when there is no length
+     * @param beside the same in the other unit, in divisions of the dial and in turns of the screw; empty when there is
+     *     no length
      */
     public record Turn(String act, String by, String beside) {}
 
@@ -30,8 +31,12 @@ public final class Turns {
         Length length = correction.length();
         if (length != null) {
             String divisions = Figures.number(length.over(division), 1) + " div";
+            Double turns = correction.turns();
+            String screw = turns == null ? "" : ", " + Figures.number(turns, 2) + " turn of its screw";
             return new Turn(
-                    correction.act(), figures.length(length), figures.other().length(length) + ", " + divisions);
+                    correction.act(),
+                    figures.length(length),
+                    figures.other().length(length) + ", " + divisions + screw);
         }
         String by = correction.angle() == null ? "" : figures.fineAngle(correction.angle());
         return new Turn(correction.act(), by, "");
