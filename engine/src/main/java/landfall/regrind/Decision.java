@@ -11,6 +11,7 @@ import landfall.grind.ChamferShape;
 import landfall.grind.GrindWish;
 import landfall.grind.Stock;
 import landfall.quantity.Length;
+import landfall.tap.Centres;
 import landfall.tap.FluteKind;
 import landfall.tap.Tap;
 import landfall.working.Pen;
@@ -80,8 +81,8 @@ public record Decision(Choice chosen, List<Choice> all, List<Caution> cautions) 
             cautions.add(new Caution(
                     "cutSquare",
                     "Cut square with a thin wheel, cool, then grind the point and the chamfer."
-                            + " Where the centre goes with the end, hold the tap in a collet or lap a new"
-                            + " one (common practice). The web is thicker there.",
+                            + centre(tap)
+                            + " The web is thicker there.",
                     "s_off"));
             TaperCautions.depthStop(tap, cut, cautions);
         }
@@ -89,6 +90,23 @@ public record Decision(Choice chosen, List<Choice> all, List<Caution> cautions) 
             TaperCautions.depthStop(tap, cut, cautions);
         }
         return new Decision(chosen, all, cautions);
+    }
+
+    /** The centre at the point goes with the end that is cut off. */
+    private static String centre(Tap tap) {
+        Centres centres = tap.body().centres();
+        if (centres == null) {
+            return " Where the centre goes with the end, hold the tap in a collet or lap a new one (common practice).";
+        }
+        return switch (centres) {
+            case HOLES ->
+                " Its centre hole goes with the end: lap a new one, or hold it by its shank from now on and write"
+                        + " centres none on its card (common practice).";
+            case MALE ->
+                " Its male centre goes with the end: hold it in a collet from now on and write centres none on its"
+                        + " card (common practice).";
+            case NONE -> " Held by its shank, for it has no centre (common practice).";
+        };
     }
 
     /** Scrap costs all; an unknown cost ranks in the order of the ways, behind what is known to be cheap. */

@@ -41,34 +41,38 @@ public record Inspection(
 
     /** The same with the diameter of the point, if it was measured. */
     public static Worked<Inspection> of(Tap tap, Length groundBack, Reground found, @Nullable Measured point) {
-        return of(tap, groundBack, found, point, GrindWish.USUAL);
+        return of(tap, found, new Asked(groundBack, point, GrindWish.USUAL, Looked.NOTHING));
     }
 
-    /** The same against the relief that was wanted. */
-    public static Worked<Inspection> of(
-            Tap tap, Length groundBack, Reground found, @Nullable Measured point, GrindWish wish) {
+    /** The same against the relief that was wanted, with what was looked at and tried. */
+    public static Worked<Inspection> of(Tap tap, Reground found, Asked asked) {
         require("chamferLengths", found.chamferLengths(), tap.flutes().count());
         require("falls", found.falls(), tap.flutes().count());
-        return Worked.of(pen -> compute(new Asked(tap, groundBack, point, wish), found, pen));
+        return Worked.of(pen -> compute(tap, found, asked, pen));
     }
 
-    /** What is inspected, besides what was measured on every land. */
-    private record Asked(
-            Tap tap, Length groundBack, @Nullable Measured point, GrindWish wish) {}
+    /**
+     * What is inspected, besides what was measured on every land.
+     *
+     * @param groundBack length by which the chamfer was ground back
+     * @param point diameter at the point, if it was measured
+     * @param wish relief that was wanted
+     * @param looked what was looked at and tried
+     */
+    public record Asked(Length groundBack, @Nullable Measured point, GrindWish wish, Looked looked) {}
 
-    private static Inspection compute(Asked asked, Reground found, Pen pen) {
-        Tap tap = asked.tap();
+    private static Inspection compute(Tap tap, Reground found, Asked asked, Pen pen) {
         Length groundBack = asked.groundBack();
         List<Caution> cautions = new ArrayList<>();
         List<Check> checks = new ArrayList<>();
         ChamferEquality equality = ChamferEquality.of(tap, found, pen);
         checks.addAll(equality.checks());
         checks.add(FallCheck.of(tap, asked.wish(), found, cautions, pen));
-        checks.add(InspectionChecks.falls(found.falls()));
+        checks.add(InspectionChecks.falls(found.falls(), found.lengthUncertainty()));
         checks.add(InspectionChecks.runOut(tap, found.totalRunOut(), pen));
         checks.add(PointCheck.of(tap, groundBack, asked.point(), pen));
         checks.add(InspectionChecks.pitchDiameter(tap, groundBack, found.pitchDiameter(), pen));
-        checks.addAll(InspectionChecks.byEye());
+        checks.addAll(asked.looked().checks(tap));
         equality.disagreement().ifPresent(cautions::add);
         if (found.totalRunOut() != null) {
             cautions.add(new Caution(

@@ -40,7 +40,7 @@ final class InspectionChecks {
 
     private InspectionChecks() {}
 
-    static Check falls(List<Length> falls) {
+    static Check falls(List<Length> falls, Length each) {
         String with = "fall from edge to heel on each land, dial square to the chamfer";
         String rule = "alike within 10 % of their mean (common practice)";
         if (falls.isEmpty()) {
@@ -53,8 +53,10 @@ final class InspectionChecks {
         String found = bare
                 ? "a land without fall: its heel drags"
                 : "%.0f %% of the mean".formatted(100 * (greatest - least) / mean);
-        boolean good = !bare && (greatest - least) / mean <= FALL_SHARE;
-        return new Check("relief", with, rule, found, good ? Verdict.GOOD : Verdict.BAD);
+        // two lands are compared, each with its own error
+        double uncertainty = Math.sqrt(2) * each.mm() / mean;
+        Verdict alike = bare ? Verdict.BAD : Verdict.atMost((greatest - least) / mean, uncertainty, FALL_SHARE);
+        return new Check("relief", with, rule, found, alike);
     }
 
     static Check runOut(Tap tap, @Nullable Length total, Pen pen) {
@@ -98,18 +100,5 @@ final class InspectionChecks {
         }
         Verdict both = Verdict.within(found, least, greatest);
         return new Check("pitchDiameter", with, rule, found.value().words(), both);
-    }
-
-    static List<Check> byEye() {
-        return List.of(
-                new Check("edges", "edges at 10 x", "sharp, no burr left, no nick", "", null),
-                new Check("burn", "ground faces by eye, under light", "no straw or blue tint", "", null),
-                new Check("heel", "heel blued, one turn by hand in a trial nut", "no blue rubbed off", "", null),
-                new Check(
-                        "trialHole",
-                        "trial hole in scrap of the job's material",
-                        "GO enters, NOT GO does not",
-                        "",
-                        null));
     }
 }

@@ -89,10 +89,39 @@ class InspectionTest {
     @Test
     void noLandIsRightWithoutWorkingRelief() {
         GrindWish little = new GrindWish(Angle.ofDeg(1), null, null, null, null);
-        Inspection found = Inspection.of(Drawer.m10(), GROUND, falls(0.1, 0.1, 0.1, 0.02), null, little)
+        Inspection found = Inspection.of(
+                        Drawer.m10(),
+                        falls(0.1, 0.1, 0.1, 0.02),
+                        new Inspection.Asked(GROUND, null, little, Looked.NOTHING))
                 .value();
         assertThat(check(found, "fall").rule()).contains("from 0.029 mm (0.0012 in)");
         assertThat(verdict(found, "fall")).isEqualTo(Verdict.BAD);
+    }
+
+    /** .02 of .36 is 5.6 %; each known within .02 the difference is known within 7.9 %. */
+    @Test
+    void fallsThatADialCannotTellApartAreUnsure() {
+        Reground coarse = new Reground(List.of(), Length.ofMm(0.02), lengths(0.36, 0.36, 0.35, 0.37), null, null);
+        assertThat(verdict(inspect(coarse), "relief")).isEqualTo(Verdict.UNSURE);
+    }
+
+    @Test
+    void whatWasLookedAtAndTriedIsJudgedToo() {
+        assertThat(verdict(looked(true, 0.5), "trialHole")).isEqualTo(Verdict.GOOD);
+        assertThat(verdict(looked(true, 2.5), "trialHole")).isEqualTo(Verdict.BAD);
+        assertThat(verdict(looked(false, 0.0), "trialHole")).isEqualTo(Verdict.BAD);
+        assertThat(verdict(looked(true, null), "trialHole")).isEqualTo(Verdict.UNSURE);
+        assertThat(check(looked(true, 0.5), "trialHole").found()).isEqualTo("GO passes, NOT GO enters 0.5 turns");
+        assertThat(verdict(looked(true, 0.5), "edges")).isEqualTo(Verdict.GOOD);
+        assertThat(verdict(looked(true, 0.5), "burn")).isEqualTo(Verdict.BAD);
+        assertThat(verdict(looked(true, 0.5), "heel")).isNull();
+    }
+
+    private static Inspection looked(Boolean go, @Nullable Double turns) {
+        Looked looked = new Looked(true, false, null, new Looked.Trial(go, turns));
+        Reground nothing = new Reground(List.of(), FINE, List.of(), null, null);
+        return Inspection.of(Drawer.m10(), nothing, new Inspection.Asked(GROUND, null, GrindWish.USUAL, looked))
+                .value();
     }
 
     @Test

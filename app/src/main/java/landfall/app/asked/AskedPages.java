@@ -37,7 +37,14 @@ public final class AskedPages {
             "chamfer-lengths",
             "falls",
             "run-out",
-            "pitch-diameter");
+            "point-diameter",
+            "pitch-diameter",
+            "uncertainty",
+            "edges-sharp",
+            "no-burn",
+            "heel-clear",
+            "trial-go",
+            "trial-not-go-turns");
 
     private AskedPages() {}
 

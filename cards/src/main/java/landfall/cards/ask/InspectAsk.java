@@ -27,6 +27,7 @@ import landfall.quantity.Measured;
 import landfall.quantity.UnitSystem;
 import landfall.regrind.Check;
 import landfall.regrind.Inspection;
+import landfall.regrind.Looked;
 import landfall.regrind.Reground;
 import landfall.tap.Tap;
 import landfall.working.Rule;
@@ -60,6 +61,11 @@ public final class InspectAsk implements Question {
     private static final Field<Length> POINT = Field.optional("point-diameter", Quantities.length(0, 500), "6.37 mm");
     private static final Field<Length> UNCERTAINTY =
             Field.optional("uncertainty", Quantities.length(0, 2), "0.005 mm").worded("inspect.uncertainty");
+    private static final Field<Boolean> EDGES = Field.optional("edges-sharp", Kinds.YES_NO, "yes");
+    private static final Field<Boolean> FACES = Field.optional("no-burn", Kinds.YES_NO, "yes");
+    private static final Field<Boolean> HEEL = Field.optional("heel-clear", Kinds.YES_NO, "yes");
+    private static final Field<Boolean> GO = Field.optional("trial-go", Kinds.YES_NO, "yes");
+    private static final Field<Double> NOT_GO = Field.optional("trial-not-go-turns", Quantities.number(0, 200), "0.5");
     private static final Form FORM = TapCard.FORM
             .and(Form.of(
                     "inspect",
@@ -71,6 +77,11 @@ public final class InspectAsk implements Question {
                     POINT,
                     UNCERTAINTY,
                     GrindAsk.WORKING,
+                    EDGES,
+                    FACES,
+                    HEEL,
+                    GO,
+                    NOT_GO,
                     ThreadAsk.UNITS))
             .called("inspect");
 
@@ -115,11 +126,22 @@ public final class InspectAsk implements Question {
             Measured point = entries.get(POINT)
                     .map(value -> new Measured(value, uncertainty))
                     .orElse(null);
-            Worked<Inspection> worked = Inspection.of(tap, back, reground(entries), point, wish(entries));
+            Worked<Inspection> worked = Inspection.of(
+                    tap, reground(entries), new Inspection.Asked(back, point, wish(entries), looked(entries)));
             return Answer.of(document(tap, worked, entries));
         } catch (OutOfRange e) {
             return Answer.refused(e.finding());
         }
+    }
+
+    private static Looked looked(Entries entries) {
+        Looked.Trial trial = new Looked.Trial(
+                entries.get(GO).orElse(null), entries.get(NOT_GO).orElse(null));
+        return new Looked(
+                entries.get(EDGES).orElse(null),
+                entries.get(FACES).orElse(null),
+                entries.get(HEEL).orElse(null),
+                trial);
     }
 
     private static GrindWish wish(Entries entries) {
