@@ -169,9 +169,9 @@ public final class InspectAsk implements Question {
                 .orElse(null);
     }
 
-    private static Document document(Tap tap, Worked<Inspection> worked, Entries entries) {
+    private static List<Item.Group> checks(Inspection inspection) {
         List<Item.Group> rows = new ArrayList<>();
-        for (Check check : worked.value().checks()) {
+        for (Check check : inspection.checks()) {
             var verdict = check.verdict();
             rows.add(Item.Group.of(
                     "check",
@@ -183,6 +183,10 @@ public final class InspectAsk implements Question {
                     new Item.Text("rule", check.rule()),
                     new Item.Text("with", check.with())));
         }
+        return rows;
+    }
+
+    private static Document document(Tap tap, Worked<Inspection> worked, Entries entries) {
         List<Item> items = new ArrayList<>();
         items.add(new Item.Text("callout", tap.callOut().normal()));
         Holding holding = Holding.of(tap);
@@ -190,7 +194,7 @@ public final class InspectAsk implements Question {
                 "hold",
                 new Item.Text("way", holding.way().name().toLowerCase(Locale.ROOT)),
                 new Item.Text("why", holding.words())));
-        items.add(new Item.Rows("checks", rows));
+        items.add(new Item.Rows("checks", checks(worked.value())));
         List<Step> steps = new ArrayList<>(worked.steps());
         Double worst = worked.value().worstShare();
         if (worst != null) {
