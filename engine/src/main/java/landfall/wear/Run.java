@@ -61,6 +61,13 @@ public record Run(String mark, Span span, List<Happening.Tapped> cuts, List<Land
         lands = List.copyOf(lands);
     }
 
+    /** Its first cuts, told up. */
+    Tally until(int first) {
+        return Brief.of(new Run(mark, span, cuts.subList(0, first), List.of()))
+                .course()
+                .whole();
+    }
+
     /** Holes, as counted or guessed. */
     public long holes() {
         return cuts.stream().mapToLong(cut -> cut.holes().count()).sum();

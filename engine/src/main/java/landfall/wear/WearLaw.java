@@ -209,6 +209,16 @@ public final class WearLaw {
         return own.about ? about(used, life, pen) : counted(used, life, pen);
     }
 
+    /** How its wear land has grown and will, with what was measured of it. */
+    public Worked<WearCurve> curve(Run run) {
+        Own own = own(Brief.of(run));
+        List<WearCurve.Seen> seen = run.lands().stream()
+                .filter(land -> land.after() > 0)
+                .map(land -> new WearCurve.Seen(holes(work.diameters(run.until(land.after()))), land.width()))
+                .toList();
+        return Worked.of(pen -> WearCurve.of(due(own, pen), prior.subject().due(), seen, pen));
+    }
+
     private Due counted(double used, Band life, Pen pen) {
         Band left = new Band(
                 pen.write(WearRules.LEFT_LOW, life.low() - used),

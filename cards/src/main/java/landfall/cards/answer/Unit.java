@@ -28,6 +28,8 @@ public enum Unit {
     TIME("s", 1),
     /** The shop's own, whatever it is. */
     MONEY("money", 2),
+    /** What one hole costs: a small part of the shop's money. */
+    MONEY_A_HOLE("money", 4),
     MINUTES("min", 0),
     /** A count that is expected, so not a whole number. */
     HOLES("holes", 0),

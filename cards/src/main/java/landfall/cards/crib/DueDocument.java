@@ -58,7 +58,7 @@ public final class DueDocument {
                 found.law().cautions());
     }
 
-    private static List<Item> due(Due due, boolean about) {
+    static List<Item> due(Due due, boolean about) {
         Item used = about
                 ? band("used", due.used(), WearRules.USED_LOW, WearRules.USED, WearRules.USED_HIGH)
                 : new Item.Figure("used", due.used().expected(), Unit.HOLES, WearRules.USED);
@@ -75,7 +75,7 @@ public final class DueDocument {
                 : band("left", due.left(), WearRules.LEFT_LOW, WearRules.LEFT, WearRules.LEFT_HIGH);
     }
 
-    private static Item job(Job job, Survival survival) {
+    static Item job(Job job, Survival survival) {
         return Item.Group.of(
                 "job",
                 new Item.Count("holes", job.holes()),

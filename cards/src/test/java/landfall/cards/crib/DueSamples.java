@@ -15,6 +15,7 @@ import landfall.history.Happening;
 import landfall.history.History;
 import landfall.history.SharpeningWay;
 import landfall.quantity.Length;
+import landfall.quantity.Torque;
 import landfall.quantity.UnitSystem;
 import landfall.wear.Brief;
 import landfall.wear.Briefs;
@@ -25,8 +26,10 @@ import landfall.wear.WearLaw;
 public final class DueSamples {
     static final Happening BOUGHT = new Happening.Bought(null, null);
     static final Happening GROUND = new Happening.Sharpened(SharpeningWay.CHAMFER, null, null, null);
+    static final Happening WORN = new Happening.Measured(new Happening.Sizes(Length.ofMm(0.09), null, null, null));
     private static final Instant START = Instant.parse("2026-01-05T07:00:00Z");
 
+    private static final Map<String, History> HISTORIES = new HashMap<>();
     private static final Map<String, List<Brief>> RUNS = new HashMap<>();
 
     private DueSamples() {}
@@ -37,7 +40,18 @@ public final class DueSamples {
         return List.of(
                 DueDocument.of(Objects.requireNonNull(laws.find(taps.get(0))), new Job(40, null)),
                 DueDocument.of(Objects.requireNonNull(laws.find(taps.get(1))), null),
-                DueDocument.of(laws.found(taps), Sittings.Times.USUAL, UnitSystem.METRIC));
+                DueDocument.of(laws.found(taps), Sittings.Times.USUAL, UnitSystem.METRIC),
+                ProspectDocument.of(prospect(measured(), 0, PRICED)),
+                ProspectDocument.of(prospect(taps, 2, Map.of())));
+    }
+
+    static final Map<String, String> PRICED =
+            Map.of("holes", "40", "price", "20 EUR", "sharpening", "6 EUR", "spoilt", "40 EUR");
+
+    static Prospect prospect(List<TapOnRecord> taps, int tap, Map<String, String> typed) {
+        TapOnRecord asked = taps.get(tap);
+        ShopLaws.Found found = Objects.requireNonNull(laws(taps).find(asked));
+        return Prospect.of(found, history(asked.mark()), typed).orThrow();
     }
 
     static List<TapOnRecord> taps() {
@@ -51,14 +65,26 @@ public final class DueSamples {
 
     /** What the taps of the crib have taught. */
     static ShopLaws laws() {
+        return laws(taps());
+    }
+
+    static ShopLaws laws(List<TapOnRecord> taps) {
         Map<ShopLaws.Key, List<Brief>> runs = new HashMap<>();
         Map<ShopLaws.Key, WearLaw> laws = new HashMap<>();
-        taps().forEach(tap -> runs(tap.mark()).forEach(run -> {
+        taps.forEach(tap -> runs(tap.mark()).forEach(run -> {
             ShopLaws.Key key = new ShopLaws.Key(tap.size(), tap.flutes(), run.material());
             runs.computeIfAbsent(key, any -> new ArrayList<>()).add(run);
         }));
         return ShopLaws.of(key ->
                 laws.computeIfAbsent(key, any -> ShopLaws.law(key, runs.getOrDefault(key, List.of()))));
+    }
+
+    /** The same with a torque, a gauged hole and a wear land on the first one. */
+    static List<TapOnRecord> measured() {
+        List<TapOnRecord> taps = new ArrayList<>(taps());
+        Map<String, String> card = Cards.typed("tap-m8.json");
+        taps.set(0, tap("T1", card, BOUGHT, tapped(120), GROUND, tapped(140), GROUND, felt(60), WORN));
+        return taps;
     }
 
     static TapOnRecord tap(String mark, Map<String, String> card, Happening... happenings) {
@@ -67,6 +93,7 @@ public final class DueSamples {
             events.add(new Event(events.size() + 1, START.plusSeconds(3600L * events.size()), "Ida", what));
         }
         History history = History.of(events);
+        HISTORIES.put(mark, history);
         RUNS.put(mark, Briefs.of(mark, history).all());
         return TapOnRecord.of(mark, card, history).orElseThrow();
     }
@@ -75,8 +102,20 @@ public final class DueSamples {
         return Objects.requireNonNull(RUNS.get(mark));
     }
 
+    static History history(String mark) {
+        return Objects.requireNonNull(HISTORIES.get(mark));
+    }
+
     static Happening tapped(int holes) {
         return cut(holes, false);
+    }
+
+    /** A torque and a gauged first hole, and the wear land after it. */
+    static Happening felt(int holes) {
+        return new Happening.Tapped(
+                new Happening.Holes(holes, false),
+                new Happening.Work("1045", Length.ofMm(12)),
+                new Happening.Felt(Torque.ofNm(5.5), null, 9.0));
     }
 
     private static Happening cut(int holes, boolean about) {
