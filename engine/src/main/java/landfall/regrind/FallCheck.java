@@ -3,6 +3,7 @@ package landfall.regrind;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import landfall.fault.Caution;
 import landfall.grind.ChamferShape;
 import landfall.grind.GrindWish;
@@ -53,12 +54,13 @@ final class FallCheck {
         double reach = shape.midRadius().mm() * shape.land().rad();
         double least = pen.write(LEAST, reach * Math.tan(Math.toRadians(Math.max(ground - t, loss))));
         double most = pen.write(MOST, reach * Math.tan(Math.toRadians(ground + t)));
-        String rule = "%s for %.1f deg at work; from %s to %s: two degrees either way (common practice)"
-                .formatted(
-                        shape.fall().square().words(),
-                        shape.relief().working().deg(),
-                        Length.ofMm(least).words(),
-                        Length.ofMm(most).words());
+        String rule = String.format(
+                Locale.ROOT,
+                "%s for %.1f deg at work; from %s to %s: two degrees either way (common practice)",
+                shape.fall().square().words(),
+                shape.relief().working().deg(),
+                Length.ofMm(least).words(),
+                Length.ofMm(most).words());
         if (found.falls().isEmpty()) {
             return new Check("fall", WITH, rule, "", null);
         }

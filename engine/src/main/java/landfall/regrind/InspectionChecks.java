@@ -64,7 +64,7 @@ final class InspectionChecks {
                 Length.ofMm(pen.write(RUN_OUT, runOutLimit(tap.thread().major()).mm()));
         String rule = "at most %s in all (what IS 6171 allows a new tap, second hand)".formatted(limit.words());
         String with =
-                "edges of the chamfer, %s, against the crests of the full thread, not in the chucking it was ground in"
+                "edges of the chamfer %s, against the crests of the full thread, not in the chucking it was ground in"
                         .formatted(Holding.of(tap).checkedOn());
         if (total == null) {
             return new Check("runOut", with, rule, "", null);

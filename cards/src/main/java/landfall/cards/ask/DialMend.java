@@ -64,7 +64,7 @@ final class DialMend {
     private void hint(Correction correction, int number, List<Item> items) {
         Double divisions = correction.divisions(division);
         if (divisions != null) {
-            String means = "divisions of the dial of %.4f mm".formatted(division.mm());
+            String means = "divisions of the dial of " + division.words();
             items.add(figures.figure("divisions", "n_" + number, divisions, Unit.DIVISIONS, means));
         }
         if (correction.turns() != null) {

@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Set;
 import landfall.fault.Answer;
 import landfall.grind.GrindSetup;
+import landfall.grind.GrindWish;
 import landfall.quantity.Length;
 import landfall.regrind.Check;
 import landfall.regrind.Inspection;
 import landfall.regrind.LifeWish;
+import landfall.regrind.Looked;
 import landfall.regrind.Reground;
 import landfall.regrind.SharpeningsLeft;
 import landfall.sheets.draw.Ink;
@@ -22,7 +24,7 @@ import landfall.working.Worked;
 /** The leaf for afterwards: what to measure on the reground tap, and what is left in it. */
 final class AfterWords {
     /** Checks that are made on every land. */
-    private static final Set<String> BY_LAND = Set.of("chamferLength", "relief");
+    private static final Set<String> BY_LAND = Set.of("chamferLength", "fall");
 
     private final GrindSetup setup;
     private final Figures figures;
@@ -47,17 +49,19 @@ final class AfterWords {
         Length back = setup.work().stock().after().wholeAxial();
         Reground nothing = new Reground(List.of(), Length.ZERO, List.of(), null, null);
         int lands = setup.tap().flutes().count();
-        return Inspection.of(setup.tap(), back, nothing).value().checks().stream()
+        GrindWish asGround = new GrindWish(setup.shape().relief().working(), null, null, null, null);
+        Inspection.Asked asked = new Inspection.Asked(back, null, asGround, Looked.NOTHING);
+        return Inspection.of(setup.tap(), nothing, asked).value().checks().stream()
                 .map(check -> new Measure(check.with(), target(check), BY_LAND.contains(check.code()) ? lands : 1))
                 .toList();
     }
 
-    /** The fall that was set goes before the rule that the lands are held to. */
+    /** The length that was set goes before the rule that the lands are held to. */
     private String target(Check check) {
         Length length = setup.work().stock().after().chamferLength();
         return switch (check.code()) {
             case "chamferLength" -> figures.length(length) + "; " + check.rule();
-            case "relief" -> figures.length(setup.shape().fall().square()) + "; " + check.rule();
+            case "relief" -> "the falls above, " + check.rule();
             default -> check.rule();
         };
     }
