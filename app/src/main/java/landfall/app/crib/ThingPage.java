@@ -80,6 +80,7 @@ public final class ThingPage {
         values.put("about", about(ctx, typed));
         values.put("findings", findings);
         values.put("visitor", Visitor.of(ctx));
+        values.put("teaching", Teaching.of(ctx, door, kept));
         if (!findings.isEmpty()) {
             ctx.status(HttpStatus.BAD_REQUEST);
         }

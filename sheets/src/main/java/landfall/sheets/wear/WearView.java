@@ -81,7 +81,8 @@ public final class WearView {
     /** The same in words. */
     public String said() {
         Due due = curve.due();
-        return "The tap is due at a wear land of %s, after %s holes (%s to %s in eight of ten); it has cut %s since it was sharp."
+        return ("The tap is due at a wear land of %s, after %s holes (%s to %s in eight of ten); it has cut %s since it"
+                        + " was sharp.")
                 .formatted(
                         figures.length(curve.limit()),
                         count(due.life().expected()),
