@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.List;
 import landfall.fault.OutOfRange;
 import landfall.quantity.Money;
+import landfall.wear.Brief;
 import landfall.wear.Run;
 import landfall.wear.WearLaw;
 import landfall.working.Pen;
@@ -38,17 +39,28 @@ public record Saved(int sharpenings, long holes, Money money) {
 
     /** @param runs of the law's taps */
     public static Worked<Saved> of(List<Run> runs, Period period, WearLaw law, Bench bench) {
-        int times = 0;
-        long holes = 0;
-        for (Run run : runs) {
-            Instant from = run.span().from();
-            if (run.span().start() == Run.Start.SHARPENED && from != null && period.holds(from)) {
-                times++;
-                holes += run.holes();
-            }
-        }
-        int k = times;
-        long n = holes;
+        return ofBriefs(runs.stream().map(Brief::of).toList(), period, law, bench);
+    }
+
+    /** How many of the runs began with a sharpening in the period. */
+    public static int times(List<Brief> runs, Period period) {
+        return began(runs, period).size();
+    }
+
+    private static List<Brief> began(List<Brief> runs, Period period) {
+        return runs.stream()
+                .filter(run -> {
+                    Instant from = run.span().from();
+                    return run.span().start() == Run.Start.SHARPENED && from != null && period.holds(from);
+                })
+                .toList();
+    }
+
+    /** The same, from runs in brief. */
+    public static Worked<Saved> ofBriefs(List<Brief> runs, Period period, WearLaw law, Bench bench) {
+        List<Brief> began = began(runs, period);
+        int k = began.size();
+        long n = began.stream().mapToLong(Brief::holes).sum();
         double life = law.learned().value().middle().expected();
         return Worked.of(pen -> of(k, n, life, bench, pen));
     }

@@ -5,6 +5,8 @@ import java.time.Clock;
 import landfall.store.Store;
 import landfall.store.StoreAddress;
 import landfall.store.crib.Crib;
+import landfall.store.crib.RunRecords;
+import landfall.store.crib.ShelfRecords;
 import landfall.store.people.People;
 import landfall.store.people.SignIns;
 import org.jspecify.annotations.Nullable;
@@ -37,6 +39,16 @@ public final class CribDoor implements AutoCloseable {
             due = open;
         }
         return open;
+    }
+
+    /** How taps stand on their shelves. */
+    ShelfRecords shelves() {
+        return new ShelfRecords(store());
+    }
+
+    /** Runs of the shop's taps. */
+    RunRecords runs() {
+        return new RunRecords(store());
     }
 
     /** The people of that store. */

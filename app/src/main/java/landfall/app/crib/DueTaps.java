@@ -96,7 +96,7 @@ public final class DueTaps {
         };
     }
 
-    private synchronized WearLaw law(ShopLaws.Key key) {
+    synchronized WearLaw law(ShopLaws.Key key) {
         RunRecords.Stamp stamp = runs.stamp(key);
         Law kept = laws.get(key);
         if (kept == null || !kept.stamp.equals(stamp)) {

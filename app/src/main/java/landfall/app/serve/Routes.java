@@ -8,6 +8,7 @@ import static landfall.store.people.Role.USE;
 import landfall.app.asked.AskedPages;
 import landfall.app.crib.CribDoor;
 import landfall.app.crib.CribPage;
+import landfall.app.crib.DuePage;
 import landfall.app.crib.ThingPage;
 import landfall.app.cut.CutPage;
 import landfall.app.dial.DialPage;
@@ -77,6 +78,7 @@ final class Routes {
         CribPage crib = new CribPage(shell, door);
         routes.page(Place.CRIB.path(), LOOK, crib::list);
         routes.form(Place.CRIB.path(), KEEP, crib::add);
+        routes.page(DuePage.PATH, LOOK, new DuePage(shell, door)::show);
         ThingPage thing = new ThingPage(shell, door);
         routes.page(Place.CRIB.path() + "/{mark}", LOOK, thing::show);
         routes.form(Place.CRIB.path() + "/{mark}", USE, thing::log);

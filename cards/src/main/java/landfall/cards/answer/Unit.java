@@ -31,6 +31,7 @@ public enum Unit {
     /** What one hole costs: a small part of the shop's money. */
     MONEY_A_HOLE("money", 4),
     MINUTES("min", 0),
+    WEEKS("wk", 1),
     /** A count that is expected, so not a whole number. */
     HOLES("holes", 0),
     /** Of a dial, to the tenth that the eye parts one into. */

@@ -84,8 +84,8 @@ public final class CostView {
     /** The same in words. */
     public String said() {
         LimitPoint best = choice.best();
-        return ("A hole is cheapest, %s (%s to %s), when taps are sharpened at a wear land of %s; from %s to %s it is as"
-                        + " good within 5 %%. Of it, broken taps spoil %s.")
+        return ("A hole is cheapest, %s (%s to %s), when taps are sharpened at a wear land of %s; from %s to %s it is"
+                        + " as good within 5 %%. Of it, broken taps spoil %s.")
                 .formatted(
                         money(best.perHole().amount()),
                         money(choice.perHole().low()),
