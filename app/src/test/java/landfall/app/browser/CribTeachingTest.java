@@ -45,7 +45,7 @@ class CribTeachingTest {
         tapped(page, "60");
         measured(page);
         Locator teaching = page.locator("#teaching");
-        assertThat(teaching.locator("svg").count()).isEqualTo(1);
+        assertThat(teaching.locator(".drawing svg").count()).isEqualTo(1);
         assertThat(teaching.locator("caption").first().innerText()).startsWith("Wear land over the holes");
         assertThat(teaching.locator(".wanting").innerText()).contains("What one sharpening costs", "A full card");
         page.fill("#teaching input[name=holes]", "40");

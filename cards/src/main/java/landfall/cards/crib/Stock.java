@@ -137,8 +137,8 @@ public record Stock(
             if (!entries.has(StockForm.DELIVERY) || !entries.has(StockForm.UNTIL) || !entries.has(StockForm.RISK)) {
                 cautions.add(new Caution(
                         "spansAssumed",
-                        "Taken where not told: two weeks to deliver, four to the next order, one chance in twenty that a"
-                                + " tap is missing.",
+                        "Taken where not told: two weeks to deliver, four to the next order, one chance in twenty that"
+                                + " a tap is missing.",
                         "delivery"));
             }
         }

@@ -96,7 +96,7 @@ class StockTest {
         Stock.OnRecord records = records(TWENTY, new Stock.Shelved("M8x1.25", 2, 8, TWENTY));
         assertThat(Stock.of(records, Map.of("risk", "0 %", "delivery", "soon")).findings())
                 .extracting(Finding::field)
-                .containsExactly("delivery");
+                .containsExactly("delivery", "risk");
         assertThat(Stock.of(records, Map.of("risk", "0 %")).findings())
                 .extracting(Finding::field)
                 .containsExactly("risk");
@@ -105,7 +105,9 @@ class StockTest {
     @Test
     void everyFigureHasItsStepAndEveryItemItsWords() {
         for (Document document : documents()) {
-            WorkingCheck.everyFormulaGivesItsFigure(document.working());
+            if (!document.working().isEmpty()) {
+                WorkingCheck.everyFormulaGivesItsFigure(document.working());
+            }
             document.walk((path, item) ->
                     assertThat(Words.find(path)).as("words for " + path).isPresent());
             assertThat(JsonAnswer.line(document, true)).doesNotContain("NaN");
