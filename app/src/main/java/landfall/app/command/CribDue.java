@@ -1,17 +1,23 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.app.command;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import landfall.app.crib.DueTaps;
 import landfall.cards.answer.Document;
 import landfall.cards.answer.JsonAnswer;
 import landfall.cards.answer.TextAnswer;
 import landfall.cards.crib.DueDocument;
+import landfall.cards.crib.Prospect;
+import landfall.cards.crib.ProspectDocument;
+import landfall.cards.crib.ProspectForm;
 import landfall.cards.crib.ShopLaws;
 import landfall.cost.Sittings;
 import landfall.fault.Answer;
 import landfall.fault.Finding;
+import landfall.history.History;
 import landfall.history.Mark;
 import landfall.quantity.UnitSystem;
 import landfall.store.crib.Glance;
@@ -27,12 +33,18 @@ final class CribDue implements CribPart {
 
     @Override
     public String usage() {
-        return "due [MARK] [--holes N]";
+        return "due [MARK] [--holes N] [--price P --sharpening P --spoilt P]";
     }
 
     @Override
     public Options options(Options options, List<String> args) {
-        return options.word("MARK").text("holes");
+        return options.word("MARK")
+                .text("holes")
+                .text("depth")
+                .text("price")
+                .text("sharpening")
+                .text("spoilt")
+                .text("missed");
     }
 
     @Override
@@ -70,6 +82,10 @@ final class CribDue implements CribPart {
     private static Exit one(CribDesk desk, Glance kept, @Nullable Job job) {
         Optional<ShopLaws.Found> found =
                 new DueTaps(desk.store()).of(kept.item().mark());
+        Map<String, String> asked = asked(desk);
+        if (found.isPresent() && asked.keySet().stream().anyMatch(path -> !path.equals("holes"))) {
+            return prospect(desk, found.get(), asked);
+        }
         return found.isPresent()
                 ? say(desk, DueDocument.of(found.get(), job))
                 : desk.refuse(List.of(new Finding(
@@ -78,6 +94,23 @@ final class CribDue implements CribPart {
                         "has no due: it is no tap, it has ended, or nobody told what it cuts",
                         "log holes with their material: crib log " + kept.item().mark()
                                 + " tapped --holes 40 --material \"4140 annealed\"")));
+    }
+
+    private static Map<String, String> asked(CribDesk desk) {
+        Map<String, String> asked = new LinkedHashMap<>();
+        for (String path : ProspectForm.FORM.paths()) {
+            desk.written().text(path).ifPresent(text -> asked.put(path, text));
+        }
+        return asked;
+    }
+
+    private static Exit prospect(CribDesk desk, ShopLaws.Found found, Map<String, String> asked) {
+        History history =
+                desk.crib().find(new Mark(found.tap().mark())).orElseThrow().history();
+        Answer<Prospect> prospect = Prospect.of(found, history, asked);
+        return prospect instanceof Answer.Of<Prospect> of
+                ? say(desk, ProspectDocument.of(of.value()))
+                : desk.refuse(prospect.findings());
     }
 
     private static Exit say(CribDesk desk, Document document) {

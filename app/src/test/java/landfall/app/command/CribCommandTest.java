@@ -123,6 +123,10 @@ class CribCommandTest {
         assertThat(due.path("working")).isNotEmpty();
         assertThat(json("show", "T-1").path("due").path("left").path("expected").asDouble())
                 .isEqualTo(due.path("left").path("expected").asDouble(), within(1e-6));
+        JsonNode prospect = json("due", "T-1", "--price", "20 EUR", "--depth", "16 mm", "--holes", "30");
+        assertThat(prospect.path("curve")).hasSize(9);
+        assertThat(prospect.path("wanting").toString()).contains("What one sharpening costs");
+        assertThat(crib("due", "T-1", "--price", "dear").err()).startsWith("price: \"dear\" is not a price");
         assertThat(json("due").path("taps")).hasSize(1);
         assertThat(crib("due").out()).contains("T-1");
         assertThat(crib("due", "T-1", "--holes", "many").exit()).isEqualTo(Exit.REFUSED);

@@ -42,7 +42,9 @@ public final class DueSamples {
                 DueDocument.of(Objects.requireNonNull(laws.find(taps.get(1))), null),
                 DueDocument.of(laws.found(taps), Sittings.Times.USUAL, UnitSystem.METRIC),
                 ProspectDocument.of(prospect(measured(), 0, PRICED)),
-                ProspectDocument.of(prospect(taps, 2, Map.of())));
+                ProspectDocument.of(prospect(taps, 2, Map.of())),
+                StockTest.documents().get(0),
+                StockTest.documents().get(1));
     }
 
     static final Map<String, String> PRICED =

@@ -21,6 +21,8 @@ import landfall.cards.ask.Samples;
 import landfall.cards.card.ShopCard;
 import landfall.cards.crib.EventForms;
 import landfall.cards.crib.ItemForms;
+import landfall.cards.crib.ProspectForm;
+import landfall.cards.crib.StockForm;
 import landfall.cards.form.Form;
 import landfall.history.EventKind;
 import landfall.history.ItemKind;
@@ -44,6 +46,8 @@ class WordsTest {
         List.of(ItemKind.values()).forEach(kind -> forms.add(ItemForms.of(kind)));
         forms.add(ItemForms.FIRST);
         forms.add(EventForms.FIRST);
+        forms.add(ProspectForm.FORM);
+        forms.add(StockForm.FORM);
         return forms;
     }
 
