@@ -172,6 +172,15 @@ public final class DialAsk implements Question {
     private static Answer<landfall.dialling.DialAsk> ask(Entries entries, Tap tap, @Nullable GrindSetup setup) {
         Length division = division(entries, tap.thread().family().system());
         int flutes = tap.flutes().count();
+        List<String> places = places(entries.need(READINGS));
+        if (entries.get(PLACE).isEmpty() && places.size() > 1) {
+            return Answer.refused(new Finding(
+                    PLACE.path(),
+                    String.join(", ", places),
+                    "are the places of these readings; a dial is answered for one place at a time",
+                    "give place %s first, then %s"
+                            .formatted(places.get(0), String.join(", ", places.subList(1, places.size())))));
+        }
         Answer<Readings> readings =
                 Readings.of(list(entries.need(READINGS), entries.get(PLACE), Place.CHAMFER_STILL), division, flutes);
         Answer<Optional<Readings>> reference = entries.get(REFERENCE)
@@ -231,6 +240,13 @@ public final class DialAsk implements Question {
         return entries.get(RESOLUTION)
                 .or(() -> entries.get(FixtureFields.RESOLUTION))
                 .orElse(system == UnitSystem.INCH ? Length.ofInch(0.0005) : Length.ofMm(0.01));
+    }
+
+    private static List<String> places(List<Row> rows) {
+        return rows.stream()
+                .map(row -> row.place().orElse(Place.CHAMFER_STILL).code())
+                .distinct()
+                .toList();
     }
 
     /** The readings of the place asked for; a row that names none belongs to it. */

@@ -124,7 +124,8 @@ class DialAskTest {
 
     @Test
     void placesInRefusalsAreWrittenAsAPersonWritesThem() {
-        assertThat(answer("readings", "land,angle_deg,reading_mm,place\n1,0,0,crest\n2,0,0,shank\n3,0,0,crest\n")
+        String two = "land,angle_deg,reading_mm,place\n1,0,0,crest\n2,0,0,shank\n3,0,0,crest\n";
+        assertThat(answer("readings", "land,angle_deg,reading_mm\n1,0,0\n1,37,-.3\n", "reference", two)
                         .findings())
                 .extracting(Finding::sentence)
                 .containsExactly("reading 2.place: \"shank\" must be crest like the first reading. "

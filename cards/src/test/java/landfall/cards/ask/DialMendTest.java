@@ -112,6 +112,16 @@ class DialMendTest {
     }
 
     @Test
+    void readingsOfTwoPlacesAreAnsweredOneAtATime() {
+        String both = "land,angle_deg,reading_mm,place\n1,0,0,end\n1,37,.2,end\n1,0,0,shank\n1,37,.05,shank\n";
+        assertThat(answer(both).findings())
+                .extracting(Finding::sentence)
+                .containsExactly("place: \"end, shank\" are the places of these readings; a dial is answered for one"
+                        + " place at a time. To mend: give place end first, then shank.");
+        assertThat(json(answer(both, "place", "shank").orThrow())).contains("\"place\":\"shank\"");
+    }
+
+    @Test
     void badReadingsAlongTheChamferOrOfTheReferenceAreRefusedByTheirLine() {
         assertThat(answer(LATE, "along", "along_mm,reading_mm\n0,x\n6,0.1\n", "reference", HEAD + "1,0,0\n2,0,y\n")
                         .findings())
