@@ -33,18 +33,20 @@ import org.jspecify.annotations.Nullable;
  *
  * @param answer null where nothing is known yet, or what was asked is refused
  * @param cells of what may be asked
- * @param wear its chart; null without an answer
- * @param cost its chart; null where costs are not known
+ * @param drawings the charts there are: of wear, and of cost where prices and card tell it
+ * @param said the same in sentences
  */
 public record Teaching(
         @Nullable AnswerView answer,
         List<Cell> cells,
         List<Finding> findings,
-        @Nullable Drawing wear,
-        @Nullable Drawing cost) {
+        List<Drawing> drawings,
+        List<String> said) {
     public Teaching {
         cells = List.copyOf(cells);
         findings = List.copyOf(findings);
+        drawings = List.copyOf(drawings);
+        said = List.copyOf(said);
     }
 
     /** Empty for what is no tap. */
@@ -55,7 +57,7 @@ public record Teaching(
         Map<String, String> typed = typed(ctx);
         Optional<ShopLaws.Found> found = door.due().of(kept.item().mark());
         if (found.isEmpty()) {
-            return Optional.of(new Teaching(null, List.of(), List.of(), null, null));
+            return Optional.of(new Teaching(null, List.of(), List.of(), List.of(), List.of()));
         }
         Optional<Kept> whole = door.crib().find(kept.item().mark());
         Answer<Prospect> prospect = whole.isEmpty()
@@ -65,17 +67,22 @@ public record Teaching(
         return Optional.of(
                 prospect instanceof Answer.Of<Prospect> of
                         ? of(of.value(), cells)
-                        : new Teaching(null, cells, prospect.findings(), null, null));
+                        : new Teaching(null, cells, prospect.findings(), List.of(), List.of()));
     }
 
     private static Teaching of(Prospect prospect, List<Cell> cells) {
         AnswerView answer = new AnswerView(ProspectDocument.of(prospect));
         Figures figures = new Figures(answer.units());
-        Drawing wear = new WearView(prospect.curve().value(), figures).draw("wear", Ink.SCREEN);
+        WearView wear = new WearView(prospect.curve().value(), figures);
+        List<Drawing> drawings = new ArrayList<>(List.of(wear.draw("wear", Ink.SCREEN)));
+        List<String> said = new ArrayList<>(List.of(wear.said()));
         Costs costs = prospect.costs();
-        Drawing cost =
-                costs == null ? null : new CostView(costs.choice(), costs.currency(), figures).draw("cost", Ink.SCREEN);
-        return new Teaching(answer, cells, List.of(), wear, cost);
+        if (costs != null) {
+            CostView cost = new CostView(costs.choice(), costs.currency(), figures);
+            drawings.add(cost.draw("cost", Ink.SCREEN));
+            said.add(cost.said());
+        }
+        return new Teaching(answer, cells, List.of(), drawings, said);
     }
 
     /** What the form of this part sends; other parts of the page have their own. */
@@ -91,17 +98,5 @@ public record Teaching(
     /** Nothing was refused, and nothing is known. */
     public boolean isEmpty() {
         return answer == null && findings.isEmpty();
-    }
-
-    /** The charts there are. */
-    public List<Drawing> drawings() {
-        List<Drawing> drawings = new ArrayList<>();
-        if (wear != null) {
-            drawings.add(wear);
-        }
-        if (cost != null) {
-            drawings.add(cost);
-        }
-        return drawings;
     }
 }
