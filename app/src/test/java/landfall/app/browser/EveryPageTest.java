@@ -60,7 +60,6 @@ class EveryPageTest {
         gauges(pages);
         pages.put("crib", "/crib");
         pages.put("crib-due", "/crib/due");
-        pages.put("crib-due-refused", "/crib/due?delivery=soon");
         pages.put("crib-thing", "/crib/T-17?event=tapped");
         pages.put("methods", "/methods");
         pages.put("sources", "/methods/sources");
