@@ -4,6 +4,7 @@ package landfall.cut;
 import landfall.fault.OutOfRange;
 import landfall.quantity.Angle;
 import landfall.quantity.Length;
+import landfall.tap.FluteArc;
 import landfall.tap.FluteForm;
 import landfall.tap.Tap;
 import landfall.torsion.Outline;
@@ -76,52 +77,33 @@ public final class FlutedSection {
 
     /** Face, arc and tangent; the sense is counterclockwise, the arc itself runs clockwise about its own centre. */
     private Outline withFace(double rake, double landAngle) {
-        double behind = R * Math.sin(rake);
-        double squared = (coreRadius + rho) * (coreRadius + rho) - (rho - behind) * (rho - behind);
-        double along = squared > 0 ? Math.sqrt(squared) : 0;
-        if (squared <= 0 || along >= R * Math.cos(rake)) {
-            throw noFace();
-        }
-        // along the face outwards is (cos, sin) of the rake; square to it, into the flute, (-sin, cos)
-        double cx = along * Math.cos(rake) - (rho - behind) * Math.sin(rake);
-        double cy = along * Math.sin(rake) + (rho - behind) * Math.cos(rake);
-        double hx = R * Math.cos(division - landAngle) - cx;
-        double hy = R * Math.sin(division - landAngle) - cy;
-        double reach = Math.hypot(hx, hy);
-        if (reach <= rho) {
-            throw noTangent();
-        }
-        double start = rake - Math.PI / 2;
-        double end = Math.atan2(hy, hx) + Math.acos(rho / reach);
-        double sweep = turned(start - end);
-        double floor = turned(start - (Math.atan2(cy, cx) + Math.PI));
-        if (floor > sweep) {
-            throw noTangent();
-        }
-        return clipped(new Flute(cx, cy, start, end), rake, landAngle);
+        var bed = new FluteArc.Bed(Length.ofMm(coreRadius), Length.ofMm(rho));
+        Angle heel = Angle.ofRad(division - landAngle);
+        return clipped(FluteArc.behindFace(Length.ofMm(R), Angle.ofRad(rake), bed, heel), rake, landAngle);
     }
 
-    /** Centre of the arc, and the directions from it in which the arc begins and ends. */
-    private record Flute(double cx, double cy, double start, double end) {}
-
-    private Outline clipped(Flute flute, double rake, double landAngle) {
-        double centre = Math.hypot(flute.cx, flute.cy);
-        double toCentre = Math.atan2(flute.cy, flute.cx);
-        double faceEnd = Math.hypot(flute.cx + rho * Math.cos(flute.start), flute.cy + rho * Math.sin(flute.start));
-        double tangentX = flute.cx + rho * Math.cos(flute.end);
-        double tangentY = flute.cy + rho * Math.sin(flute.end);
+    private Outline clipped(FluteArc flute, double rake, double landAngle) {
+        double centre = Math.hypot(flute.cx().mm(), flute.cy().mm());
+        double toCentre = Math.atan2(flute.cy().mm(), flute.cx().mm());
+        double faceEnd = Math.hypot(
+                flute.cx().mm() + rho * Math.cos(flute.start().rad()),
+                flute.cy().mm() + rho * Math.sin(flute.start().rad()));
+        double tangentX = flute.cx().mm() + rho * Math.cos(flute.end().rad());
+        double tangentY = flute.cy().mm() + rho * Math.sin(flute.end().rad());
         boolean faceIn = faceEnd < clip;
         boolean heelIn = Math.hypot(tangentX, tangentY) < clip;
-        double arcFrom = faceIn ? flute.start : onArc(flute, toCentre - crossing(centre));
-        double arcTo = heelIn ? flute.end : onArc(flute, toCentre + crossing(centre));
+        double arcFrom = faceIn ? flute.start().rad() : onArc(flute, toCentre - crossing(centre));
+        double arcTo = heelIn ? flute.end().rad() : onArc(flute, toCentre + crossing(centre));
         Place start = faceIn ? onFace(rake) : place(clip, toCentre - crossing(centre));
         Place heel =
                 heelIn ? onHeel(tangentX, tangentY, division - landAngle) : place(clip, toCentre + crossing(centre));
         Outline.Path path = Outline.from(start);
         if (faceIn) {
-            path.lineTo(at(flute.cx + rho * Math.cos(flute.start), flute.cy + rho * Math.sin(flute.start)));
+            path.lineTo(at(
+                    flute.cx().mm() + rho * Math.cos(flute.start().rad()),
+                    flute.cy().mm() + rho * Math.sin(flute.start().rad())));
         }
-        path.arc(at(flute.cx, flute.cy), Angle.ofRad(-turned(arcFrom - arcTo)));
+        path.arc(at(flute.cx().mm(), flute.cy().mm()), Angle.ofRad(-turned(arcFrom - arcTo)));
         if (heelIn) {
             path.lineTo(heel);
         }
@@ -149,8 +131,10 @@ public final class FlutedSection {
         return at(fromX + t * dx, fromY + t * dy);
     }
 
-    private double onArc(Flute flute, double angle) {
-        return Math.atan2(clip * Math.sin(angle) - flute.cy, clip * Math.cos(angle) - flute.cx);
+    private double onArc(FluteArc flute, double angle) {
+        return Math.atan2(
+                clip * Math.sin(angle) - flute.cy().mm(),
+                clip * Math.cos(angle) - flute.cx().mm());
     }
 
     /** Half the angle, about the axis, in which an arc about a centre at this distance cuts the clipping circle. */
@@ -178,22 +162,6 @@ public final class FlutedSection {
 
     private static Place place(double radius, double angle) {
         return Place.polar(Length.ofMm(radius), Angle.ofRad(angle));
-    }
-
-    private OutOfRange noFace() {
-        return new OutOfRange(
-                "flutes.radius",
-                Length.ofMm(rho).words(),
-                "such that an arc that touches the core meets the straight face below the crest",
-                "measure flute radius and core again, or leave the rake out for a flute of one arc");
-    }
-
-    private OutOfRange noTangent() {
-        return new OutOfRange(
-                "flutes.radius",
-                Length.ofMm(rho).words(),
-                "such that its arc touches the core and runs out to the heel that the land sets",
-                "measure flute radius, core and land again");
     }
 
     private OutOfRange noCrossing() {

@@ -27,15 +27,21 @@ final class SectionEnvelope {
 
     /** @param radius of the chamfer line on the centre line in this plane, cam at rest, mm */
     SectionEnvelope(WheelPass pass, CamMotion cam, double radius) {
+        this(pass, cam, radius, 0);
+    }
+
+    /** @param drop what the wheel's radius lacks in this plane of that of a true cylinder, mm */
+    SectionEnvelope(WheelPass pass, CamMotion cam, double radius, double drop) {
         double cosine = Math.cos(pass.swivel().rad());
         this.cam = cam;
         this.squash = cosine * cosine;
-        this.wheelSquare = pass.radius().mm() * pass.radius().mm();
+        double whole = pass.radius().mm();
+        this.wheelSquare = (whole - drop) * (whole - drop);
         this.height = pass.aboveCentre().mm();
         this.rise = pass.rise().mm();
-        double foot = Math.sqrt(Math.max(0, wheelSquare - height * height)) / cosine;
+        double foot = Math.sqrt(Math.max(0, whole * whole - height * height)) / cosine;
         this.far = radius + foot;
-        this.window = window(radius);
+        this.window = window(radius + Math.abs(drop) / cosine);
         for (int i = 0; i < SCAN; i++) {
             centres[i] = far - cam.share(i * STEP) * rise;
         }

@@ -80,7 +80,7 @@ class NumericGrindTest {
     void runOutLoadsTheTeethAsTheCheckValuesSay() {
         var setup = Envelopes.m10(3, 40, 60, 30);
         // the thread's axis away from the wheel where land 1 is ground leaves that land proud of its own axis
-        Errors errors = new Errors(Length.ofMm(0.015), Angle.ofDeg(180), List.of(), Length.ZERO);
+        Errors errors = new Errors(Length.ofMm(0.015), Angle.ofDeg(180), List.of(), Length.ZERO, WheelFace.TRUE);
         NumericGrind grind = NumericGrind.of(setup, errors);
         assertThat(grind.shares().get(0).share()).isCloseTo(0.428, within(0.001));
         assertThat(grind.shares().get(1).share()).isCloseTo(0.239, within(0.001));
@@ -95,8 +95,12 @@ class NumericGrindTest {
     @Test
     void aLobeThatComesLateLeavesItsLandProud() {
         var setup = Envelopes.m10(3, 40, 60, 30);
-        Errors errors =
-                new Errors(Length.ZERO, Angle.ZERO, List.of(Angle.ofDeg(0.5), Angle.ZERO, Angle.ZERO), Length.ZERO);
+        Errors errors = new Errors(
+                Length.ZERO,
+                Angle.ZERO,
+                List.of(Angle.ofDeg(0.5), Angle.ZERO, Angle.ZERO),
+                Length.ZERO,
+                WheelFace.TRUE);
         NumericGrind grind = NumericGrind.of(setup, errors);
         double proud =
                 grind.lands().get(0).edge().mm() - grind.lands().get(1).edge().mm();
@@ -107,7 +111,7 @@ class NumericGrindTest {
     @Test
     void aWheelOffCentreTurnsThePhaseAndLeavesTheSlope() {
         var setup = Envelopes.m10(3, 40, 75, 30);
-        Errors high = new Errors(Length.ZERO, Angle.ZERO, List.of(), Length.ofMm(-0.4));
+        Errors high = new Errors(Length.ZERO, Angle.ZERO, List.of(), Length.ofMm(-0.4), WheelFace.TRUE);
         double on = slope(NumericGrind.of(setup, Errors.NONE));
         double off = slope(NumericGrind.of(setup, high));
         assertThat(off).isCloseTo(on, within(0.002 * on));
