@@ -53,7 +53,7 @@ public record NumericGrind(List<LandGround> lands, List<Share> shares, List<Caut
                     "edgeClipped",
                     "Run numerically, the wheel takes up to %s off the next edge on the return."
                             .formatted(Length.ofMm(clip).words()),
-                    "clipped"));
+                    "q_clip"));
         }
         double gap =
                 lands.stream().mapToDouble(land -> land.leastGap().mm()).min().orElse(0);
@@ -62,7 +62,7 @@ public record NumericGrind(List<LandGround> lands, List<Share> shares, List<Caut
                     "landDrags",
                     "Run numerically, a land drags on the cut surface by %s: relief is missing there."
                             .formatted(Length.ofMm(-gap).words()),
-                    "leastGap"));
+                    "g_least"));
         }
         return cautions;
     }

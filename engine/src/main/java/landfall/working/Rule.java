@@ -1,14 +1,16 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.working;
 
+import java.util.Set;
+
 /**
  * One printed formula.
  *
  * <p>The formula is written with the symbols of the steps before it: {@code + - * / ^ ( )}, {@code pi}, and the
  * functions {@code sin cos tan asin acos atan sqrt exp ln min max floor abs} (angles in degrees), {@code if(c, a, b)}
  * with {@code < <= > >=}, and {@code round(x, step)} to the nearest multiple, halves upwards ({@code roundeven}: to the
- * even one). A step that is not computed here has the formula {@link #GIVEN}, {@link #TABLE}, {@link #FITTED} or
- * {@link #LEARNED}.
+ * even one). A step that is not computed here has the formula {@link #GIVEN}, {@link #TABLE}, {@link #FITTED},
+ * {@link #LEARNED} or {@link #RUN}.
  *
  * @param symbol short name, unique in one answer
  * @param formula as printed
@@ -28,6 +30,11 @@ public record Rule(String symbol, String formula, String unit, Source source, Tr
 
     /** Formula of a figure weighed out of many records and what practice holds: its note says how. */
     public static final String LEARNED = "from the records";
+
+    /** Formula of a figure found by moving the parts step by step: its note says how. */
+    public static final String RUN = "run numerically";
+
+    private static final Set<String> NOT_COMPUTED = Set.of(GIVEN, TABLE, FITTED, LEARNED, RUN);
 
     static final Source THE_PERSON = Source.of("given", "");
 
@@ -51,8 +58,13 @@ public record Rule(String symbol, String formula, String unit, Source source, Tr
         return new Rule(symbol, LEARNED, unit, source, Trust.ESTIMATE, means);
     }
 
+    /** A figure found by moving the parts step by step: there is no line that a pocket calculator could follow. */
+    public static Rule run(String symbol, String unit, Source source, String means) {
+        return new Rule(symbol, RUN, unit, source, Trust.DERIVED, means);
+    }
+
     /** Whether the formula can be evaluated from the steps before it. */
     public boolean isComputed() {
-        return !formula.equals(GIVEN) && !formula.equals(TABLE) && !formula.equals(FITTED) && !formula.equals(LEARNED);
+        return !NOT_COMPUTED.contains(formula);
     }
 }
