@@ -22,10 +22,11 @@ import org.jspecify.annotations.Nullable;
  *
  * @param mesh its surface, right-handed
  * @param gaps of its chamfer to the cut surface
+ * @param chamferLength along the axis, as the card says
  * @param error how far the mesh and the surface that the card describes part at most
  * @param cautions what the card does not tell, and what is drawn instead
  */
-public record TapBody(Mesh mesh, Gaps gaps, Length error, List<Caution> cautions) {
+public record TapBody(Mesh mesh, Gaps gaps, Length chamferLength, Length error, List<Caution> cautions) {
     /** Fine enough for a picture and for a section within a thousandth of its area. */
     public static final Length USUAL_ERROR = Length.ofMm(0.03);
 
@@ -89,7 +90,12 @@ public record TapBody(Mesh mesh, Gaps gaps, Length error, List<Caution> cautions
         Ring ring = new Ring(surface, flute, new Ring.Steps(land, wall, floor));
         Mesh mesh = new MeshBuilder(surface, ring, new Rows(surface, wall)).build(shank(tap, length));
         cautions.addAll(BodyCautions.of(tap));
-        return new TapBody(mesh, Gaps.of(mesh, surface), error, cautions);
+        return new TapBody(mesh, Gaps.of(mesh, surface), Length.ofMm(surface.chamferLength), error, cautions);
+    }
+
+    /** The left-hand tap to this right-hand one; its places keep their numbers and so their gaps. */
+    public TapBody mirrored() {
+        return new TapBody(mesh.mirrored(), gaps, chamferLength, error, cautions);
     }
 
     /** Chords over an angle whose height over their middle is a share of the radius at most: θ²/8 each. */

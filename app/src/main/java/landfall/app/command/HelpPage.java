@@ -30,6 +30,7 @@ final class HelpPage {
         row(text, "--json", Words.of("command.json"));
         row(text, "--working", Words.of("command.working"));
         SheetOption.help(text, question);
+        BodyOption.help(text, question);
         options(text, false);
         if (question.form().fields().stream().anyMatch(this::isOfCard)) {
             text.append('\n').append(Words.of("command.cardFields")).append('\n');

@@ -68,7 +68,12 @@ final class QuestionCommand implements Command {
         if (!(sheet instanceof Answer.Of<String> said)) {
             return Refusals.say(sheet.findings(), json, terminal);
         }
+        Answer<String> body = BodyOption.write(question, written, asked.typed());
+        if (!(body instanceof Answer.Of<String> drawn)) {
+            return Refusals.say(body.findings(), json, terminal);
+        }
         terminal.out().println(json ? JsonAnswer.write(document.value()) : text(document.value(), written));
+        drawn.value().lines().forEach(terminal.err()::println);
         said.value().lines().forEach(terminal.err()::println);
         return Exit.DONE;
     }
@@ -97,6 +102,7 @@ final class QuestionCommand implements Command {
             }
         }
         SheetOption.on(options, question);
+        BodyOption.on(options, question);
         return options;
     }
 

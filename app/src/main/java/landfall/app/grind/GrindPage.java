@@ -40,7 +40,15 @@ public final class GrindPage {
             shell.show(
                     ctx,
                     "grind-answer",
-                    Map.of("reply", reply, "pictures", pictures(given, reply), "onward", onward(given)));
+                    Map.of(
+                            "reply",
+                            reply,
+                            "pictures",
+                            pictures(given, reply),
+                            "onward",
+                            onward(given),
+                            "query",
+                            Typed.address("", given)));
         } else {
             page(ctx, given, reply);
         }

@@ -6,6 +6,7 @@ import static landfall.store.people.Role.LOOK;
 import static landfall.store.people.Role.USE;
 
 import landfall.app.asked.AskedPages;
+import landfall.app.body.BodyPage;
 import landfall.app.crib.CribDoor;
 import landfall.app.crib.CribPage;
 import landfall.app.crib.DuePage;
@@ -27,6 +28,7 @@ import landfall.app.tap.TapPage;
 import landfall.app.thread.ThreadPage;
 import landfall.app.today.TodayPage;
 import landfall.app.why.WhyPage;
+import landfall.sheets.body.BodyFormat;
 
 /**
  * Every address of the server with the role that it needs. A new page is one line here: {@code open} for what computes
@@ -49,6 +51,12 @@ final class Routes {
         routes.open(Place.GRIND.path(), grind::show);
         routes.openForm(Place.GRIND.path() + "/open", grind::open);
         routes.open(Place.GRIND.path() + ".pdf", grind::pdf);
+        BodyPage body = new BodyPage(shell);
+        routes.open(BodyPage.PATH, body::show);
+        routes.open(BodyPage.PATH + ".png", body::picture);
+        for (BodyFormat format : BodyFormat.values()) {
+            routes.open(BodyPage.PATH + "." + format.ending(), ctx -> body.file(ctx, format));
+        }
         DialPage dial = new DialPage(shell);
         routes.open(Place.GRIND.path() + "/dial", dial::show);
         routes.open(Place.GRIND.path() + "/dial.pdf", dial::pdf);

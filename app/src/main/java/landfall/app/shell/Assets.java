@@ -19,10 +19,23 @@ public final class Assets {
     /** One file as it is sent. */
     public record Asset(String type, byte[] bytes, String digest) {}
 
+    private static final String THREE = "three.module.min.js";
+    /** Asked for by {@link #THREE} from beside it, so that both have one address. */
+    private static final String THREE_CORE = "three.core.min.js";
+
     private static final Map<String, String> TYPES = Map.of(
-            "landfall.css", "text/css; charset=utf-8",
-            "landfall.js", "text/javascript; charset=utf-8",
-            "mark.svg", "image/svg+xml");
+            "landfall.css",
+            "text/css; charset=utf-8",
+            "landfall.js",
+            "text/javascript; charset=utf-8",
+            "body.js",
+            "text/javascript; charset=utf-8",
+            THREE,
+            "text/javascript; charset=utf-8",
+            THREE_CORE,
+            "text/javascript; charset=utf-8",
+            "mark.svg",
+            "image/svg+xml");
 
     private static final Map<String, Asset> FILES = read();
 
@@ -45,7 +58,8 @@ public final class Assets {
         Map<String, Asset> files = new TreeMap<>();
         TYPES.forEach((name, type) -> {
             byte[] bytes = bytes("/landfall/app/assets/" + name);
-            files.put(name, new Asset(type, bytes, digest(bytes)));
+            byte[] named = name.equals(THREE_CORE) ? bytes("/landfall/app/assets/" + THREE) : bytes;
+            files.put(name, new Asset(type, bytes, digest(named)));
         });
         return Map.copyOf(files);
     }

@@ -31,7 +31,13 @@ final class Chromium implements AutoCloseable {
             .chromium()
             .launch(new BrowserType.LaunchOptions()
                     .setExecutablePath(executable())
-                    .setArgs(List.of("--no-sandbox", "--disable-background-networking", "--disable-component-update")));
+                    .setArgs(List.of(
+                            "--no-sandbox",
+                            "--disable-background-networking",
+                            "--disable-component-update",
+                            // WebGL without a graphics card
+                            "--use-angle=swiftshader",
+                            "--enable-unsafe-swiftshader")));
     private final List<String> complaints = new ArrayList<>();
 
     /** A crib of its own for each server. */

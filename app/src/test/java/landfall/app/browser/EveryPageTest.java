@@ -81,6 +81,7 @@ class EveryPageTest {
     }
 
     private static void taps(Map<String, String> pages) {
+        pages.put("body", Examples.all().get(0).address().replace("/grind?", "/grind/body?"));
         pages.put("identify", "/identify?major=.2545&tpi=20");
         String tap = Examples.all().get(1).address().replaceAll("&?(cam|wheel|dial|swivel|name)[^&]*", "");
         for (String question : List.of("life", "decide", "inspect")) {

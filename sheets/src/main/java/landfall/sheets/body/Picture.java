@@ -6,6 +6,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Arrays;
+import java.util.Locale;
 import javax.imageio.ImageIO;
 import landfall.quantity.Angle;
 import landfall.quantity.Length;
@@ -137,6 +138,17 @@ public final class Picture {
         int green = mixed(INK >> 8 & 0xFF, paper, light);
         int blue = mixed(INK & 0xFF, paper, light);
         return red << 16 | green << 8 | blue;
+    }
+
+    /** The flat colour of a step of the chamfer, as a style sheet writes it. */
+    public static String ink(int step) {
+        double paper = GapSteps.tone(step);
+        return String.format(
+                Locale.ROOT,
+                "#%02x%02x%02x",
+                mixed(INK >> 16 & 0xFF, paper, 1),
+                mixed(INK >> 8 & 0xFF, paper, 1),
+                mixed(INK & 0xFF, paper, 1));
     }
 
     private static int mixed(int ink, double paper, double light) {

@@ -21,12 +21,16 @@ final class Bodies {
     private Bodies() {}
 
     static GrindSetup setup() {
+        return new GrindAsk().setup(typed()).orThrow().value();
+    }
+
+    static Map<String, String> typed() {
         Map<String, String> typed = new HashMap<>();
         typed.putAll(Flat.read(text("tap-m8.json"), TapCard.FORM).orThrow());
         Flat.read(text("fixture-three-lobes.json"), FixtureCard.FORM)
                 .orThrow()
                 .forEach((path, value) -> typed.put(path, value));
-        return new GrindAsk().setup(typed).orThrow().value();
+        return typed;
     }
 
     static TapBody before() {
