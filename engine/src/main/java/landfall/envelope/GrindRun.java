@@ -66,7 +66,8 @@ public record GrindRun(NumericGrind middle, ChamferGround ground, ChamferFound f
         if (notSaid && found.least().gap().mm() < -TOUCH_MM) {
             cautions.add(new Caution(
                     "landDrags",
-                    "Run numerically, land %d drags on the cut surface by %s, %s from the point: relief is missing there."
+                    ("Run numerically, land %d drags on the cut surface by %s, %s from the point: relief is missing"
+                                    + " there.")
                             .formatted(
                                     found.least().land(),
                                     found.least().gap().times(-1).words(),
@@ -77,7 +78,8 @@ public record GrindRun(NumericGrind middle, ChamferGround ground, ChamferFound f
         if (Math.abs(found.angle().deg() - wanted.deg()) > ANGLE_WORTH_SAYING) {
             cautions.add(new Caution(
                     "chamferComesOutAt",
-                    "Run numerically, this setting grinds a chamfer of %.2f deg where %.2f are wanted; a swivel of %.2f deg mends it."
+                    ("Run numerically, this setting grinds a chamfer of %.2f deg where %.2f are wanted; a swivel of"
+                                    + " %.2f deg mends it.")
                             .formatted(
                                     found.angle().deg(),
                                     wanted.deg(),

@@ -23,10 +23,13 @@ final class FluteCurve {
     private final double arc;
     private final boolean straights;
 
-    private FluteCurve(double cx, double cy, double rho, double from, double arc, boolean straights) {
-        this.cx = cx;
-        this.cy = cy;
-        this.rho = rho;
+    /** Centre and radius of the arc, mm. */
+    private record Circle(double cx, double cy, double rho) {}
+
+    private FluteCurve(Circle circle, double from, double arc, boolean straights) {
+        this.cx = circle.cx;
+        this.cy = circle.cy;
+        this.rho = circle.rho;
         this.from = from;
         this.arc = arc;
         this.straights = straights;
@@ -44,9 +47,7 @@ final class FluteCurve {
             double inwards = Math.PI - edge;
             // the floor's middle lies half a flute before the edge
             return new FluteCurve(
-                    centre * Math.cos(edge),
-                    -centre * Math.sin(edge),
-                    rho,
+                    new Circle(centre * Math.cos(edge), -centre * Math.sin(edge), rho),
                     inwards - Math.PI,
                     2 * Math.PI * rho,
                     false);
@@ -55,7 +56,10 @@ final class FluteCurve {
         FluteArc of = FluteArc.behindFace(Length.ofMm(R), rake, bed, Angle.ofRad(heel));
         // FluteArc counts forwards from the edge; here angles count back, so y and directions change their sign
         return new FluteCurve(
-                of.cx().mm(), -of.cy().mm(), rho, -of.end().rad(), of.sweep().rad() * rho, true);
+                new Circle(of.cx().mm(), -of.cy().mm(), rho),
+                -of.end().rad(),
+                of.sweep().rad() * rho,
+                true);
     }
 
     /** Place at s: x and y about the axis. */

@@ -51,12 +51,7 @@ final class Routes {
         routes.open(Place.GRIND.path(), grind::show);
         routes.openForm(Place.GRIND.path() + "/open", grind::open);
         routes.open(Place.GRIND.path() + ".pdf", grind::pdf);
-        BodyPage body = new BodyPage(shell);
-        routes.open(BodyPage.PATH, body::show);
-        routes.open(BodyPage.PATH + ".png", body::picture);
-        for (BodyFormat format : BodyFormat.values()) {
-            routes.open(BodyPage.PATH + "." + format.ending(), ctx -> body.file(ctx, format));
-        }
+        body(routes, new BodyPage(shell));
         DialPage dial = new DialPage(shell);
         routes.open(Place.GRIND.path() + "/dial", dial::show);
         routes.open(Place.GRIND.path() + "/dial.pdf", dial::pdf);
@@ -79,6 +74,14 @@ final class Routes {
         routes.open("/api/{noun}", ApiDoor::get);
         routes.openForm("/api/{noun}", ApiDoor::post);
         return routes;
+    }
+
+    private static void body(RouteTable routes, BodyPage body) {
+        routes.open(BodyPage.PATH, body::show);
+        routes.open(BodyPage.PATH + ".png", body::picture);
+        for (BodyFormat format : BodyFormat.values()) {
+            routes.open(BodyPage.PATH + "." + format.ending(), ctx -> body.file(ctx, format));
+        }
     }
 
     /** Records belong to people who have signed in, and to whoever sits at this machine. */

@@ -53,19 +53,26 @@ final class Glb {
         return text.toString().getBytes(StandardCharsets.US_ASCII);
     }
 
-    private static String json(Mesh mesh) {
-        int corners = 3 * mesh.triangles();
-        int places = mesh.places();
-        float[] low = {Float.MAX_VALUE, Float.MAX_VALUE, Float.MAX_VALUE};
-        float[] high = {-Float.MAX_VALUE, -Float.MAX_VALUE, -Float.MAX_VALUE};
-        for (int i = 0; i < places; i++) {
+    /** Least and greatest of the places, metres: x, y, z of the one, then of the other. */
+    private static float[] room(Mesh mesh) {
+        float[] room = {
+            Float.MAX_VALUE, Float.MAX_VALUE, Float.MAX_VALUE, -Float.MAX_VALUE, -Float.MAX_VALUE, -Float.MAX_VALUE
+        };
+        for (int i = 0; i < mesh.places(); i++) {
             Corner corner = Corner.of(mesh.place(i));
             float[] at = {corner.x() / 1000, corner.y() / 1000, corner.z() / 1000};
             for (int k = 0; k < 3; k++) {
-                low[k] = Math.min(low[k], at[k]);
-                high[k] = Math.max(high[k], at[k]);
+                room[k] = Math.min(room[k], at[k]);
+                room[3 + k] = Math.max(room[3 + k], at[k]);
             }
         }
+        return room;
+    }
+
+    private static String json(Mesh mesh) {
+        int corners = 3 * mesh.triangles();
+        int places = mesh.places();
+        float[] room = room(mesh);
         return String.format(
                 Locale.ROOT,
                 "{\"asset\":{\"version\":\"2.0\"},\"scene\":0,\"scenes\":[{\"nodes\":[0]}],\"nodes\":[{\"mesh\":0}],"
@@ -86,12 +93,12 @@ final class Glb {
                 4 * places,
                 corners,
                 places,
-                low[0],
-                low[1],
-                low[2],
-                high[0],
-                high[1],
-                high[2],
+                room[0],
+                room[1],
+                room[2],
+                room[3],
+                room[4],
+                room[5],
                 places);
     }
 }
