@@ -4,6 +4,7 @@ package landfall.solid;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Rows of the thread sewn to a closed surface. Rows below the point or beyond the thread's end lie on those planes, one
@@ -29,7 +30,7 @@ final class MeshBuilder {
     /** A shank behind the thread, its flutes running out over a length; mm. */
     record Shank(double radius, double runOut, double overall) {}
 
-    Mesh build(Shank shank) {
+    Mesh build(@Nullable Shank shank) {
         int[] point = plane(0);
         int[] end = plane(surface.length);
         int[][] ids = rows(point, end);
