@@ -22,13 +22,18 @@ import landfall.cards.crib.EventForms;
 import landfall.fault.Answer;
 import landfall.fault.Finding;
 import landfall.history.EventKind;
+import landfall.history.ItemKind;
 import landfall.history.Mark;
 import landfall.store.StoreFault;
 import landfall.store.crib.Crib;
 import landfall.store.crib.Glance;
+import landfall.store.crib.Item;
 import landfall.store.crib.Logged;
+import landfall.store.crib.Row;
 import landfall.store.crib.Saying;
+import landfall.store.crib.Wanted;
 import landfall.store.crib.Window;
+import org.jspecify.annotations.Nullable;
 
 /** The page of one thing: how it stands, what happened to it, and a form for what happened now. */
 public final class ThingPage {
@@ -74,7 +79,7 @@ public final class ThingPage {
         EventKind kind = kept.item().kind().knows(asked) ? asked : EventKind.MOVED;
         Map<String, Object> values = new HashMap<>();
         values.put("frame", new Frame(kept.item().mark() + " " + kept.item().size(), Place.CRIB));
-        values.put("thing", new ThingView(kept, ZoneId.systemDefault()));
+        values.put("thing", new ThingView(kept, ZoneId.systemDefault(), more(ctx, kept)));
         values.put("kind", kind);
         values.put("cells", new Cells(EventForms.of(kind), typed, findings).rest());
         values.put("about", about(ctx, typed));
@@ -85,6 +90,21 @@ public final class ThingPage {
             ctx.status(HttpStatus.BAD_REQUEST);
         }
         shell.show(ctx, "crib-thing", values);
+    }
+
+    private ThingView.More more(Context ctx, Glance kept) {
+        if (kept.item().kind() != ItemKind.TAP) {
+            return new ThingView.More(List.of(), Optional.empty(), done(ctx));
+        }
+        List<Item> fixtures = door.crib().list(new Wanted(ItemKind.FIXTURE, null, false, MOST)).stream()
+                .map(Row::item)
+                .toList();
+        return new ThingView.More(fixtures, door.due().of(kept.item().mark()), done(ctx));
+    }
+
+    private static @Nullable EventKind done(Context ctx) {
+        String word = Optional.ofNullable(ctx.queryParam("done")).orElse("");
+        return EventForms.kind(word) instanceof Answer.Of<EventKind> of ? of.value() : null;
     }
 
     /** Who says it and when, and a name for the request, so that a form sent twice counts once. */
@@ -128,7 +148,7 @@ public final class ThingPage {
         }
         if (findings.isEmpty()) {
             Signing.remember(ctx, by.orThrow());
-            ctx.redirect("/crib/" + kept.item().mark(), HttpStatus.SEE_OTHER);
+            ctx.redirect("/crib/" + kept.item().mark() + "?done=" + kind.word(), HttpStatus.SEE_OTHER);
         } else {
             show(ctx, find(ctx), kind, typed, findings);
         }
