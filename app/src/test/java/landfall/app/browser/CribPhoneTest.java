@@ -84,7 +84,15 @@ class CribPhoneTest {
         Page page = chromium.page(Chromium.PHONE, ColorScheme.LIGHT);
         page.navigate(scanned("HL-0127"));
         assertThat(page.locator("h1").innerText()).isEqualTo("HL-0127 tap 1/2-13 UNC");
+        cuts(page);
+        isSetUp(page);
+        isSharpened(page);
+        isInspected(page);
+        page.context().close();
+        assertThat(chromium.complaints()).isEmpty();
+    }
 
+    private static void cuts(Page page) {
         page.fill("input[name=holes]", "380");
         page.fill("input[name=material]", "4140 annealed");
         page.fill("input[name=depth]", "3/4");
@@ -94,7 +102,9 @@ class CribPhoneTest {
                 .contains("Holes: 380, of them since it was sharp: 380.")
                 .contains("ue for sharpening");
         Chromium.picture(page, "phone-1-tapped-390");
+    }
 
+    private static void isSetUp(Page page) {
         page.click("nav >> text=measured");
         page.fill("input[name=wear-land]", ".014");
         write(page, "measured");
@@ -109,13 +119,18 @@ class CribPhoneTest {
         page.locator("input[name=wear]").blur();
         page.waitForURL(address -> address.contains("wear=.012"));
         assertThat(page.url()).as("the tap that it was opened for").contains("crib=HL-0127");
+    }
 
+    private static void isSharpened(Page page) {
         page.click("text=Write down: sharpened");
         page.selectOption("select[name=way]", "chamfer");
         page.fill("input[name=stock]", ".012");
         write(page, "sharpened");
         assertThat(page.locator(".lead").innerText()).contains("Sharpenings: 1", "since it was sharp: 0");
         Chromium.picture(page, "phone-3-sharpened-390");
+    }
+
+    private static void isInspected(Page page) {
         page.click(".done >> text=Inspect it");
         assertThat(page.locator(".refused").count()).isZero();
         assertThat(page.inputValue("input[name=thread]")).isEqualTo("1/2-13 UNC-2B");
@@ -125,8 +140,6 @@ class CribPhoneTest {
         write(page, "inspected");
         assertThat(page.locator(".story li").allInnerTexts()).hasSize(5);
         Chromium.picture(page, "phone-5-inspected-390");
-        page.context().close();
-        assertThat(chromium.complaints()).isEmpty();
     }
 
     private static void write(Page page, String kind) {
