@@ -18,6 +18,7 @@ import landfall.app.shell.Frame;
 import landfall.app.shell.Place;
 import landfall.app.shell.Shell;
 import landfall.app.visitor.Visitor;
+import landfall.cards.answer.JsonAnswer;
 import landfall.cards.crib.EventForms;
 import landfall.fault.Answer;
 import landfall.fault.Finding;
@@ -140,18 +141,28 @@ public final class ThingPage {
     private void log(Context ctx, EventKind kind, Map<String, String> typed, List<Finding> before) {
         Glance kept = find(ctx);
         Answer<String> by = Signing.of(ctx, typed);
-        List<Finding> findings = new ArrayList<>(before);
-        if (before.isEmpty()) {
-            Answer<Logged> written =
-                    Entry.read(kept.item(), kind, typed, by, now()).then(this::write);
-            findings.addAll(written.findings());
-        }
-        if (findings.isEmpty()) {
+        Answer<Logged> written = before.isEmpty()
+                ? Entry.read(kept.item(), kind, typed, by, now()).then(this::write)
+                : Answer.refused(before);
+        if (written instanceof Answer.Of<Logged> of) {
             Signing.remember(ctx, by.orThrow());
-            ctx.redirect("/crib/" + kept.item().mark() + "?done=" + kind.word(), HttpStatus.SEE_OTHER);
-        } else {
-            show(ctx, find(ctx), kind, typed, findings);
         }
+        if (Shell.asksForEntryOnly(ctx)) {
+            ctx.status(written.findings().isEmpty() ? HttpStatus.OK : HttpStatus.BAD_REQUEST);
+            ctx.contentType("application/json; charset=utf-8")
+                    .result(
+                            written instanceof Answer.Of<Logged> of
+                                    ? CribJson.entered(of.value(), page(kept, kind))
+                                    : JsonAnswer.refusal(written.findings()));
+        } else if (written.findings().isEmpty()) {
+            ctx.redirect(page(kept, kind), HttpStatus.SEE_OTHER);
+        } else {
+            show(ctx, find(ctx), kind, typed, written.findings());
+        }
+    }
+
+    private static String page(Glance kept, EventKind done) {
+        return "/crib/" + kept.item().mark() + "?done=" + done.word();
     }
 
     private Answer<Logged> write(Saying saying) {

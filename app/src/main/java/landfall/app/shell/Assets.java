@@ -12,7 +12,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /**
- * The few files that pages load: style, script and mark. Their address carries a digest of their content, so that a
+ * The few files that pages load: style, scripts and mark. Their address carries a digest of their content, so that a
  * browser may keep them for ever and yet never shows an old one.
  */
 public final class Assets {
@@ -22,6 +22,7 @@ public final class Assets {
     private static final Map<String, String> TYPES = Map.of(
             "landfall.css", "text/css; charset=utf-8",
             "landfall.js", "text/javascript; charset=utf-8",
+            "waiting.js", "text/javascript; charset=utf-8",
             "mark.svg", "image/svg+xml");
 
     private static final Map<String, Asset> FILES = read();
