@@ -21,8 +21,8 @@
   const fieldsOf = form => [...new FormData(form)].filter(([name, value]) => typeof value === 'string' && name !== 'token');
   const told = entry => {
     const fields = new Map(entry.fields);
-    const own = [...fields].filter(([name, value]) => value && !['event', 'ticket', 'after', 'by', 'at', 'takes-back'].includes(name));
-    return [entry.mark, fields.get('event') || 'corrected', ...own.map(([name, value]) => name + ' ' + value)].join(' ');
+    const own = [...fields].filter(([name, value]) => value && !['event', 'ticket', 'after', 'by', 'at'].includes(name));
+    return [fields.get('event'), ...own.map(([name, value]) => name + ' ' + value)].join(' ');
   };
 
   // How long it has waited is told, not the hour: a phone's clock may be wrong, its seconds are not.
@@ -45,6 +45,10 @@
 
   const refused = (entry, why) => change(all => all.map(other => (other.ticket === entry.ticket ? { ...other, why } : other)));
 
+  // Whoever sends it again has been told what happened meanwhile.
+  const again = entry => change(all => all.map(other => (other.ticket === entry.ticket
+    ? { ...other, why: '', fields: other.fields.filter(([name]) => name !== 'after') } : other)));
+
   const button = (label, act) => {
     const made = document.createElement('button');
     made.type = 'button';
@@ -63,10 +67,11 @@
     const list = document.createElement('ul');
     for (const entry of entries) {
       const line = document.createElement('li');
-      line.textContent = told(entry) + (entry.why ? '. ' + entry.why + '. ' : '');
+      const page = Object.assign(document.createElement('a'), { href: entry.action, textContent: entry.mark });
+      line.append(page, ' ' + told(entry) + (entry.why ? '. ' + entry.why + ' ' : ''));
       if (entry.why) {
         line.append(
-          button(box.dataset.again, () => { refused(entry, ''); sendAll(); }),
+          button(box.dataset.again, () => { again(entry); sendAll(); }),
           button(box.dataset.drop, () => { change(all => all.filter(other => other.ticket !== entry.ticket)); show(); }));
       }
       list.append(line);
@@ -86,7 +91,7 @@
         if (status === 200) taken(entry, answer);
         else if (status === 401) refused(entry, box.dataset.signIn);
         else if (status >= 500) break;
-        else refused(entry, words(box.dataset.refused, answer.refused.map(one => one.field + ' ' + one.why + '. ' + one.mend).join('; ')));
+        else refused(entry, answer.refused.map(one => words(box.dataset.refused, one.field + ' ' + one.why, one.mend)).join(' '));
       }
     } catch { /* the server is away: it is tried again */ }
     sending = false;

@@ -119,6 +119,26 @@ class WaitingEntryTest {
         page.unroute("**/crib/T-1");
         page.locator("#waiting:has-text('meanwhile 1 tapped by')").waitFor();
         Chromium.picture(page, "waiting-refused-390");
+        page.click("#waiting >> text=Send again");
+        nothingWaits();
+        assertThat(story()).hasSize(2);
+        bench.context().close();
+    }
+
+    @Test
+    void whatCanNoLongerHappenIsToldAndThrownAwayByHand() {
+        aTap();
+        Page bench = chromium.page(Chromium.DESKTOP, ColorScheme.LIGHT);
+        bench.navigate(page.url() + "?event=scrapped");
+        chromium.stopServer();
+        write(page, "7");
+        page.locator("#waiting:has-text('Waiting: 1.')").waitFor();
+        page.navigate("about:blank");
+        chromium.startServer();
+        bench.click("form.given button.first");
+        bench.locator(".done").waitFor();
+        page.navigate(chromium.address("/crib/T-1"));
+        page.locator("#waiting:has-text('Refused: ')").waitFor();
         page.click("#waiting >> text=Throw it away");
         nothingWaits();
         assertThat(story()).hasSize(1);
