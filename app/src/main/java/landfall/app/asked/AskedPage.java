@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import landfall.app.figure.Reply;
 import landfall.app.given.Cells;
+import landfall.app.given.OpenedFor;
 import landfall.app.shell.Frame;
 import landfall.app.shell.Place;
 import landfall.app.shell.Shell;
@@ -27,7 +28,8 @@ public record AskedPage(Shell shell, Question question, Place place, String path
     }
 
     public void show(Context ctx) {
-        Answer<Map<String, String>> typed = Typed.of(ctx);
+        OpenedFor opened = OpenedFor.of(Typed.of(ctx));
+        Answer<Map<String, String>> typed = opened.typed();
         Map<String, String> given = typed instanceof Answer.Of<Map<String, String>> of ? of.value() : Map.of();
         Reply reply = Reply.to(question, typed);
         if (Shell.asksForAnswerOnly(ctx)) {
@@ -40,6 +42,7 @@ public record AskedPage(Shell shell, Question question, Place place, String path
         Cells cells = new Cells(question.form(), given, reply.findings());
         Map<String, Object> values = new HashMap<>();
         values.put("frame", new Frame(title(reply), place));
+        values.put("opened", opened);
         values.put("noun", question.noun());
         values.put("path", path);
         values.put("cells", cells.of(open.toArray(String[]::new)));

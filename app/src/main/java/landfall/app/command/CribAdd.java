@@ -101,7 +101,10 @@ final class CribAdd implements CribPart {
                             null))
                     .orThrow();
         }
-        return desk.say(CribJson.added(item), Words.of("crib.added", item.mark(), item.size()));
+        String says = Words.of("crib.added", item.mark(), item.size());
+        boolean noStart = kind == ItemKind.TAP
+                && first.stream().noneMatch(told -> told.what().kind() == EventKind.BOUGHT);
+        return desk.say(CribJson.added(item), noStart ? says + "\n" + Words.of("crib.noStart", item.mark()) : says);
     }
 
     /** What the card calls the thing counts when no mark was written beside it. */

@@ -132,6 +132,15 @@ public final class CribJson {
         return closed(answer);
     }
 
+    /** What a page's script is told of an entry that is kept, and where it goes on. */
+    static String entered(Logged kept, String page) {
+        ObjectNode answer = JSON.createObjectNode();
+        answer.put("mark", kept.item().mark().text());
+        answer.put("seq", kept.seq());
+        answer.put("page", page);
+        return answer.toString();
+    }
+
     /** {@code crib import}. */
     public static String report(Report report) {
         ObjectNode answer = JSON.createObjectNode();

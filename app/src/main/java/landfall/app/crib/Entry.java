@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.app.crib;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
@@ -19,8 +20,10 @@ import org.jspecify.annotations.Nullable;
 
 /** What the form on a thing's page says: what happened, when, by whom, and a name for the request. */
 final class Entry {
-    private static final List<String> ABOUT = List.of("event", "by", "at", "ticket", "after");
+    private static final List<String> ABOUT = List.of("event", "by", "at", "ticket", "after", "waited");
     private static final int LONGEST_TICKET = 64;
+
+    private static final int LONGEST_WAIT_DAYS = 30;
 
     private Entry() {}
 
@@ -35,7 +38,8 @@ final class Entry {
         Map<String, String> fields = new LinkedHashMap<>(typed);
         ABOUT.forEach(fields::remove);
         Answer<Told> told = Told.read(kind, fields, item.bare());
-        Answer<Instant> at = Moments.read("at", typed.getOrDefault("at", "now"), now);
+        Answer<Instant> at =
+                typedAt(typed, now).then(moment -> Moments.read("at", typed.getOrDefault("at", "now"), moment));
         String ticket = typed.get("ticket");
         List<Finding> findings = new ArrayList<>(told.findings());
         findings.addAll(at.findings());
@@ -49,6 +53,19 @@ final class Entry {
         }
         return Answer.of(new Saying(
                 item.mark(), told.orThrow(), new Saying.Who(by.orThrow(), at.orThrow()), ticket, after(typed)));
+    }
+
+    /** When it was typed: before now by the seconds that it waited in a browser which could not reach the server. */
+    private static Answer<ZonedDateTime> typedAt(Map<String, String> typed, ZonedDateTime now) {
+        String waited = typed.getOrDefault("waited", "0");
+        return waited.matches("\\d{1,7}")
+                        && Duration.ofSeconds(Long.parseLong(waited)).toDays() <= LONGEST_WAIT_DAYS
+                ? Answer.of(now.minusSeconds(Long.parseLong(waited)))
+                : Answer.refused(new Finding(
+                        "waited",
+                        waited,
+                        "is not how many seconds an entry waited, or over " + LONGEST_WAIT_DAYS + " days",
+                        "write it down again with the day that it happened"));
     }
 
     /** The last event that the person had seen; a figure that is none is as if none had been told. */

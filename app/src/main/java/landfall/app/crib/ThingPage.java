@@ -18,17 +18,23 @@ import landfall.app.shell.Frame;
 import landfall.app.shell.Place;
 import landfall.app.shell.Shell;
 import landfall.app.visitor.Visitor;
+import landfall.cards.answer.JsonAnswer;
 import landfall.cards.crib.EventForms;
 import landfall.fault.Answer;
 import landfall.fault.Finding;
 import landfall.history.EventKind;
+import landfall.history.ItemKind;
 import landfall.history.Mark;
 import landfall.store.StoreFault;
 import landfall.store.crib.Crib;
 import landfall.store.crib.Glance;
+import landfall.store.crib.Item;
 import landfall.store.crib.Logged;
+import landfall.store.crib.Row;
 import landfall.store.crib.Saying;
+import landfall.store.crib.Wanted;
 import landfall.store.crib.Window;
+import org.jspecify.annotations.Nullable;
 
 /** The page of one thing: how it stands, what happened to it, and a form for what happened now. */
 public final class ThingPage {
@@ -74,7 +80,7 @@ public final class ThingPage {
         EventKind kind = kept.item().kind().knows(asked) ? asked : EventKind.MOVED;
         Map<String, Object> values = new HashMap<>();
         values.put("frame", new Frame(kept.item().mark() + " " + kept.item().size(), Place.CRIB));
-        values.put("thing", new ThingView(kept, ZoneId.systemDefault()));
+        values.put("thing", new ThingView(kept, ZoneId.systemDefault(), more(ctx, kept)));
         values.put("kind", kind);
         values.put("cells", new Cells(EventForms.of(kind), typed, findings).rest());
         values.put("about", about(ctx, typed));
@@ -85,6 +91,21 @@ public final class ThingPage {
             ctx.status(HttpStatus.BAD_REQUEST);
         }
         shell.show(ctx, "crib-thing", values);
+    }
+
+    private ThingView.More more(Context ctx, Glance kept) {
+        if (kept.item().kind() != ItemKind.TAP) {
+            return new ThingView.More(List.of(), Optional.empty(), done(ctx));
+        }
+        List<Item> fixtures = door.crib().list(new Wanted(ItemKind.FIXTURE, null, false, MOST)).stream()
+                .map(Row::item)
+                .toList();
+        return new ThingView.More(fixtures, door.due().of(kept.item().mark()), done(ctx));
+    }
+
+    private static @Nullable EventKind done(Context ctx) {
+        String word = Optional.ofNullable(ctx.queryParam("done")).orElse("");
+        return EventForms.kind(word) instanceof Answer.Of<EventKind> of ? of.value() : null;
     }
 
     /** Who says it and when, and a name for the request, so that a form sent twice counts once. */
@@ -120,18 +141,28 @@ public final class ThingPage {
     private void log(Context ctx, EventKind kind, Map<String, String> typed, List<Finding> before) {
         Glance kept = find(ctx);
         Answer<String> by = Signing.of(ctx, typed);
-        List<Finding> findings = new ArrayList<>(before);
-        if (before.isEmpty()) {
-            Answer<Logged> written =
-                    Entry.read(kept.item(), kind, typed, by, now()).then(this::write);
-            findings.addAll(written.findings());
-        }
-        if (findings.isEmpty()) {
+        Answer<Logged> written = before.isEmpty()
+                ? Entry.read(kept.item(), kind, typed, by, now()).then(this::write)
+                : Answer.refused(before);
+        if (written instanceof Answer.Of<Logged> of) {
             Signing.remember(ctx, by.orThrow());
-            ctx.redirect("/crib/" + kept.item().mark(), HttpStatus.SEE_OTHER);
-        } else {
-            show(ctx, find(ctx), kind, typed, findings);
         }
+        if (Shell.asksForEntryOnly(ctx)) {
+            ctx.status(written.findings().isEmpty() ? HttpStatus.OK : HttpStatus.BAD_REQUEST);
+            ctx.contentType("application/json; charset=utf-8")
+                    .result(
+                            written instanceof Answer.Of<Logged> of
+                                    ? CribJson.entered(of.value(), page(kept, kind))
+                                    : JsonAnswer.refusal(written.findings()));
+        } else if (written.findings().isEmpty()) {
+            ctx.redirect(page(kept, kind), HttpStatus.SEE_OTHER);
+        } else {
+            show(ctx, find(ctx), kind, typed, written.findings());
+        }
+    }
+
+    private static String page(Glance kept, EventKind done) {
+        return "/crib/" + kept.item().mark() + "?done=" + done.word();
     }
 
     private Answer<Logged> write(Saying saying) {

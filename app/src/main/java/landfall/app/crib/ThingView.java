@@ -5,21 +5,85 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
-import landfall.app.shell.Typed;
-import landfall.cards.card.TapCard;
+import landfall.cards.crib.ShopLaws;
 import landfall.cards.words.Words;
 import landfall.history.EventKind;
 import landfall.history.ItemKind;
 import landfall.history.Standing;
+import landfall.quantity.Band;
 import landfall.store.crib.Glance;
+import landfall.store.crib.Item;
 import landfall.store.crib.KeptEvent;
+import org.jspecify.annotations.Nullable;
 
 /** One thing as its page shows it. */
-public record ThingView(Glance kept, ZoneId zone) {
+public record ThingView(Glance kept, ZoneId zone, More more) {
+    /**
+     * What stands beside the records of the thing.
+     *
+     * @param due when it is due for sharpening; empty where nobody can tell
+     * @param done the event that was written down just now; null when the page was opened otherwise
+     */
+    public record More(
+            List<Item> fixtures,
+            Optional<ShopLaws.Found> due,
+            @Nullable EventKind done) {
+        public More {
+            fixtures = List.copyOf(fixtures);
+        }
+    }
+
+    /** When it is due, in words; empty where nobody can tell. */
+    public String due() {
+        return more.due()
+                .map(found -> {
+                    Band left = found.due().value().left();
+                    return Words.of(
+                            "page.crib.due." + found.when().name().toLowerCase(Locale.ROOT),
+                            Math.round(left.low()),
+                            Math.round(left.high()));
+                })
+                .orElse("");
+    }
+
+    /** What was written down just now. */
+    public String done() {
+        EventKind done = more.done();
+        return done == null ? "" : Words.of("page.crib.done", done.word());
+    }
+
+    /** What comes after what was written down just now. */
+    public List<Onward> next() {
+        if (more.done() == EventKind.SHARPENED && isTap()) {
+            return List.of(
+                    onward().stream()
+                            .filter(link -> link.address().startsWith("/grind/inspect"))
+                            .findFirst()
+                            .orElseThrow(),
+                    log("page.crib.nextInspected", EventKind.INSPECTED));
+        }
+        if (more.done() == EventKind.MEASURED && isTap()) {
+            return onward().stream()
+                    .filter(link -> link.address().startsWith("/grind?"))
+                    .toList();
+        }
+        return List.of();
+    }
+
+    /** Whether nobody told yet how its life here began, so that holes are counted from nowhere. */
+    public boolean hasNoStart() {
+        return isTap() && lastSeq() == 0;
+    }
+
+    private Onward log(String words, EventKind kind) {
+        return new Onward(Words.of(words), "/crib/" + mark() + "?event=" + kind.word());
+    }
+
     /** @param takenBack whether a later correction took it back */
     public record Line(long seq, String at, String by, String kind, String fields, boolean takenBack) {}
 
@@ -98,18 +162,6 @@ public record ThingView(Glance kept, ZoneId zone) {
         if (!isTap()) {
             return List.of();
         }
-        Map<String, String> card = new LinkedHashMap<>();
-        card().forEach((path, text) -> {
-            if (TapCard.FORM.field(path).isPresent() && !path.equals("mark")) {
-                card.put(path, text);
-            }
-        });
-        List<Onward> onward = new ArrayList<>();
-        String thread = card().getOrDefault("thread", "");
-        onward.add(new Onward(Words.of("page.crib.toThread"), Typed.address("/thread", Map.of("thread", thread))));
-        onward.add(new Onward(Words.of("page.crib.toHole"), Typed.address("/hole", Map.of("thread", thread))));
-        onward.add(new Onward(Words.of("page.crib.toGrind"), Typed.address("/grind", card)));
-        onward.add(new Onward(Words.of("page.crib.toLife"), Typed.address("/grind/life", card)));
-        return onward;
+        return new ThingLinks(kept, more.fixtures()).all();
     }
 }

@@ -11,6 +11,7 @@ import landfall.app.example.Examples;
 import landfall.app.figure.Reply;
 import landfall.app.given.Onward;
 import landfall.app.given.Opened;
+import landfall.app.given.OpenedFor;
 import landfall.app.shell.Frame;
 import landfall.app.shell.Place;
 import landfall.app.shell.Shell;
@@ -25,6 +26,7 @@ import landfall.fault.Answer;
 /** {@code Grind}: how to set the fixture for a tap. */
 public final class GrindPage {
     private static final GrindAsk QUESTION = new GrindAsk();
+    private static final OpenedFor FOR_NONE = new OpenedFor("", Answer.of(Map.of()));
 
     private final Shell shell;
 
@@ -33,7 +35,8 @@ public final class GrindPage {
     }
 
     public void show(Context ctx) {
-        Answer<Map<String, String>> typed = Typed.of(ctx).map(Opened::withoutFiles);
+        OpenedFor opened = OpenedFor.of(Typed.of(ctx).map(Opened::withoutFiles));
+        Answer<Map<String, String>> typed = opened.typed();
         Reply reply = Reply.to(QUESTION, typed);
         Map<String, String> given = typed instanceof Answer.Of<Map<String, String>> of ? of.value() : Map.of();
         if (Shell.asksForAnswerOnly(ctx)) {
@@ -50,7 +53,7 @@ public final class GrindPage {
                             "query",
                             Typed.address("", given)));
         } else {
-            page(ctx, given, reply);
+            page(ctx, given, reply, opened);
         }
     }
 
@@ -58,6 +61,7 @@ public final class GrindPage {
     public void pdf(Context ctx) {
         Answer<byte[]> pdf = Typed.of(ctx).then(typed -> {
             Map<String, String> given = new LinkedHashMap<>(typed);
+            given.remove(OpenedFor.FIELD);
             String paper = given.remove("paper");
             return GrindPaper.pdf(given, paper == null ? "" : paper);
         });
@@ -66,7 +70,7 @@ public final class GrindPage {
             ctx.header("Content-Disposition", "inline; filename=\"setup.pdf\"");
         } else {
             ctx.status(HttpStatus.BAD_REQUEST);
-            page(ctx, Map.of(), new Reply(null, pdf.findings()));
+            page(ctx, Map.of(), new Reply(null, pdf.findings()), FOR_NONE);
         }
     }
 
@@ -86,11 +90,11 @@ public final class GrindPage {
             ctx.redirect(Typed.address(Place.GRIND.path(), opened.typed()), HttpStatus.SEE_OTHER);
         } else {
             ctx.status(HttpStatus.BAD_REQUEST);
-            page(ctx, opened.typed(), new Reply(null, opened.findings()));
+            page(ctx, opened.typed(), new Reply(null, opened.findings()), FOR_NONE);
         }
     }
 
-    private void page(Context ctx, Map<String, String> typed, Reply reply) {
+    private void page(Context ctx, Map<String, String> typed, Reply reply, OpenedFor opened) {
         Map<String, Object> values = new HashMap<>();
         values.put("frame", new Frame(title(reply), Place.GRIND));
         values.put("given", GivenTapAndFixture.of(QUESTION.form(), typed, reply.findings()));
@@ -98,6 +102,7 @@ public final class GrindPage {
         values.put("reply", reply);
         values.put("onward", onward(typed));
         values.put("pictures", pictures(typed, reply));
+        values.put("opened", opened);
         values.put("query", Typed.address("", typed));
         shell.show(ctx, "grind", values);
     }

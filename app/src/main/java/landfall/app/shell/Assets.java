@@ -12,7 +12,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /**
- * The few files that pages load: style, script and mark. Their address carries a digest of their content, so that a
+ * The few files that pages load: style, scripts and mark. Their address carries a digest of their content, so that a
  * browser may keep them for ever and yet never shows an old one.
  */
 public final class Assets {
@@ -27,6 +27,8 @@ public final class Assets {
             "landfall.css",
             "text/css; charset=utf-8",
             "landfall.js",
+            "text/javascript; charset=utf-8",
+            "waiting.js",
             "text/javascript; charset=utf-8",
             "body.js",
             "text/javascript; charset=utf-8",

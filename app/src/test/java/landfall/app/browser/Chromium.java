@@ -24,7 +24,10 @@ final class Chromium implements AutoCloseable {
     static final int DESKTOP = 1280;
     static final int PHONE = 390;
 
-    private final WebServer server = WebServer.start(Listen.anywhereOnThisMachine(), newStore());
+    private final StoreAddress store;
+    private final String address;
+    private final int port;
+    private WebServer server;
     private final Playwright playwright =
             Playwright.create(new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
     private final Browser browser = playwright
@@ -40,8 +43,29 @@ final class Chromium implements AutoCloseable {
                             "--enable-unsafe-swiftshader")));
     private final List<String> complaints = new ArrayList<>();
 
+    Chromium() {
+        this(Listen.LOOPBACK, newStore());
+    }
+
+    /** With the server at that address: on every other than the loopback people sign in. */
+    Chromium(String address, StoreAddress store) {
+        this.store = store;
+        this.address = address;
+        this.server = WebServer.start(new Listen(address, 0), store);
+        this.port = server.port();
+    }
+
+    void stopServer() {
+        server.stop();
+    }
+
+    /** Again at the same port, with the same store. */
+    void startServer() {
+        server = WebServer.start(new Listen(address, port), store);
+    }
+
     /** A crib of its own for each server. */
-    private static StoreAddress newStore() {
+    static StoreAddress newStore() {
         try {
             return new StoreAddress.InFile(Files.createTempDirectory("crib").resolve("crib.db"));
         } catch (IOException e) {
@@ -84,7 +108,7 @@ final class Chromium implements AutoCloseable {
     }
 
     String address(String path) {
-        return "http://127.0.0.1:" + server.port() + path;
+        return "http://127.0.0.1:" + port + path;
     }
 
     /** What pages have complained of since the last call. */

@@ -33,6 +33,7 @@ class CribPageTest {
         page.fill("input[name=holes]", "40");
         page.fill("input[name=by]", "Ida");
         page.click("form.given button.first");
+        page.locator(".done").waitFor();
         assertThat(page.locator(".lead").innerText()).contains("Holes: 40, of them since it was sharp: 40.");
         assertThat(page.locator(".story li").first().innerText()).contains("Ida: tapped holes 40");
         assertThat(page.inputValue("input[name=by]"))
@@ -57,11 +58,13 @@ class CribPageTest {
         page.fill("input[name=stock]", "much");
         page.fill("input[name=by]", "Jon");
         page.click("form.given button.first");
+        page.locator(".refused").waitFor();
         assertThat(page.locator(".refused").innerText()).contains("much");
         assertThat(page.inputValue("input[name=stock]")).isEqualTo("much");
         assertThat(page.inputValue("select[name=way]")).isEqualTo("chamfer");
         page.fill("input[name=stock]", ".01");
         page.click("form.given button.first");
+        page.locator(".done").waitFor();
         assertThat(page.locator(".story li").first().innerText()).contains("sharpened way chamfer, stock .01");
         page.context().close();
     }
@@ -74,10 +77,13 @@ class CribPageTest {
         Page two = chromium.page(Chromium.DESKTOP, ColorScheme.LIGHT);
         two.navigate(one.url());
         log(one, "10", "Ida");
+        one.locator(".done").waitFor();
         log(two, "20", "Jon");
+        two.locator(".refused").waitFor();
         assertThat(two.locator(".refused").innerText()).contains("meanwhile 1 tapped by Ida");
         assertThat(two.inputValue("input[name=holes]")).isEqualTo("20");
         two.click("form.given button.first");
+        two.locator(".done").waitFor();
         assertThat(two.locator(".lead").innerText()).contains("Holes: 30");
         one.context().close();
         two.context().close();

@@ -160,5 +160,6 @@ class CribTeachingTest {
     private static void done(Page page) {
         page.fill("form[method=post] input[name=by]", "Ida");
         page.click("form.given[method=post] button.first");
+        page.locator(".done").waitFor();
     }
 }

@@ -35,6 +35,7 @@ class EveryPageTest {
         page.fill("input[name=holes]", "40");
         page.fill("input[name=by]", "Ida");
         page.click("form.given button.first");
+        page.locator(".done").waitFor();
         page.context().close();
     }
 
@@ -60,6 +61,7 @@ class EveryPageTest {
         gauges(pages);
         pages.put("crib", "/crib");
         pages.put("crib-due", "/crib/due");
+        pages.put("people-alone", "/people");
         pages.put("crib-thing", "/crib/T-17?event=tapped");
         pages.put("methods", "/methods");
         pages.put("sources", "/methods/sources");

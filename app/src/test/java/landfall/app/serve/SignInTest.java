@@ -9,11 +9,17 @@ import java.net.HttpCookie;
 import java.net.URI;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import landfall.history.Mark;
+import landfall.store.Store;
+import landfall.store.crib.Crib;
 import landfall.store.people.PersonName;
 import landfall.store.people.Role;
 import org.junit.jupiter.api.AfterEach;
@@ -194,6 +200,39 @@ class SignInTest {
         assertThat(user.post("/crib/T-1", corrected).statusCode()).isEqualTo(400);
         user.post("/crib/T-1", holes(user.token()));
         assertThat(user.get("/crib/T-1").body()).contains("use: <b>tapped</b> holes 40");
+    }
+
+    /** The clock of a phone may be wrong; what is told is how long the entry waited. */
+    @Test
+    void anEntryThatWaitedIsOfWhenItWasTyped() throws Exception {
+        Crew.Browser user = crew.as(Role.USE);
+        Map<String, String> fields = holes(user.token());
+        fields.put("waited", "7200");
+        Instant before = Instant.now().minusSeconds(7200).truncatedTo(ChronoUnit.MILLIS);
+        assertThat(user.send(user.form("/crib/T-1", fields).header("X-Landfall-Part", "entry"))
+                        .body())
+                .isEqualTo("{\"mark\":\"T-1\",\"seq\":1,\"page\":\"/crib/T-1?done=tapped\"}");
+        Instant after = Instant.now().minusSeconds(7200);
+        try (Store store = Store.open(crew.address, Clock.systemUTC())) {
+            assertThat(new Crib(store)
+                            .find(new Mark("T-1"))
+                            .orElseThrow()
+                            .events()
+                            .get(0)
+                            .event()
+                            .at())
+                    .isBetween(before, after);
+        }
+        for (String bad : List.of("-5", "soon", "9999999")) {
+            fields.put("waited", bad);
+            fields.put("ticket", UUID.randomUUID().toString());
+            var reply = user.send(user.form("/crib/T-1", fields).header("X-Landfall-Part", "entry"));
+            assertThat(reply.statusCode()).as(bad).isEqualTo(400);
+            assertThat(reply.body()).contains("\"field\" : \"waited\"");
+        }
+        var asked = crew.nobody().send(crew.nobody().form("/crib/T-1", fields).header("X-Landfall-Part", "entry"));
+        assertThat(asked.statusCode()).isEqualTo(401);
+        assertThat(asked.body()).contains("\"refused\" : [");
     }
 
     @Test
