@@ -6,7 +6,7 @@ import landfall.quantity.Limits;
 import landfall.tap.Body;
 import landfall.tap.FluteKind;
 import landfall.thread.CallOut;
-import landfall.wear.Run;
+import landfall.wear.Brief;
 import landfall.wear.WearLaw;
 import org.jspecify.annotations.Nullable;
 
@@ -42,5 +42,5 @@ public record OnHand(
      * @param law of its thread and kind in the material that is to be cut
      * @param run that goes on since it was sharp
      */
-    public record Wearing(WearLaw law, Run run) {}
+    public record Wearing(WearLaw law, Brief run) {}
 }

@@ -85,7 +85,7 @@ final class Shortages {
                     planned,
                     "No tap on record can do " + planned.line().callOut().normal() + whyNot(tap.ofTheThread()),
                     "buy or borrow one: "
-                            + tap.advice().choices().get(0).flutes().code() + ", "
+                            + tap.kind() + ", "
                             + tap.advice().limit().words());
         }
         boolean sharp = tap.chosen() == null || tap.sharpenFirst();

@@ -51,11 +51,21 @@ public record TapPick(
     }
 
     /** By which lines are one operation. */
-    String key() {
+    public String key() {
         return chosen != null
                 ? chosen.tap().mark()
-                : "a new tap " + advice.wish().callOut().withoutClass().normal() + ", "
-                        + advice.choices().get(0).flutes().code() + ", "
+                : "a new tap " + advice.wish().callOut().withoutClass().normal() + ", " + kind() + ", "
                         + advice.limit().words();
+    }
+
+    /** The kind that is advised, in words that hold for either hand. */
+    public String kind() {
+        return switch (advice.choices().get(0).flutes()) {
+            case STRAIGHT -> "straight flutes";
+            case SPIRAL_RIGHT -> "spiral flutes of the thread's own hand";
+            case SPIRAL_LEFT -> "spiral flutes of the other hand";
+            case SPIRAL_POINT -> "spiral point";
+            case FORMING -> "forming";
+        };
     }
 }

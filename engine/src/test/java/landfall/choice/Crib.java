@@ -14,9 +14,10 @@ import landfall.tap.Body;
 import landfall.tap.FluteKind;
 import landfall.thread.CallOut;
 import landfall.thread.callout.CallOuts;
+import landfall.wear.Brief;
+import landfall.wear.Briefs;
 import landfall.wear.Prior;
-import landfall.wear.Run;
-import landfall.wear.Runs;
+
 import landfall.wear.WearLaw;
 import org.jspecify.annotations.Nullable;
 
@@ -38,7 +39,7 @@ public final class Crib {
         happened.forEach(what ->
                 events.add(new Event(events.size() + 1, START.plusSeconds(3600L * events.size()), "Ida", what)));
         History history = History.of(events);
-        Run run = Runs.open(Runs.of(mark, history));
+        Brief run = Briefs.of(mark, history).open();
         WearLaw law = WearLaw.of(List.of(), Prior.practice(callOut.thread(), material));
         return new OnHand(mark, callOut, build, history.standing(), run == null ? null : new OnHand.Wearing(law, run));
     }

@@ -232,9 +232,10 @@ class RouteTest {
                                 .startsWith("No drill in the drawers leaves a hole inside the limits of M8x1.25-6H, ")
                                 .contains("the nearest is 7 mm -> borrow or buy "),
                         tap -> assertThat(tap)
-                                .isEqualTo("No tap on record can do M8x1.25-6H. T-8: It is lent to bench 9: ask for it"
-                                        + " back. Too dull for 2000 holes: the chance that it is due before the last"
-                                        + " one is 100 %. -> buy or borrow one: spiral-right, class 2 (ISO 2)"),
+                                .isEqualTo(
+                                        "No tap on record can do M8x1.25-6H. T-8: It is lent to bench 9: ask for it"
+                                                + " back. Too dull for 2000 holes: the chance that it is due before the last"
+                                                + " one is 100 %. -> buy or borrow one: spiral flutes of the thread's own hand, class 2 (ISO 2)"),
                         life -> assertThat(life)
                                 .startsWith("A sharp tap lasts about 225 of the 2000 holes of M8x1.25 (")
                                 .endsWith("have 9 sharp taps ready, or sharpen on the way"),

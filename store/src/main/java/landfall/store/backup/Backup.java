@@ -23,6 +23,7 @@ import landfall.fault.Finding;
 import landfall.store.Store;
 import landfall.store.StoreAddress;
 import landfall.store.crib.CribScan;
+import landfall.store.job.JobRows;
 import org.jdbi.v3.core.Handle;
 
 /** Writes a whole crib to a file and reads it back. */
@@ -35,6 +36,8 @@ public final class Backup {
             Digesting digesting = new Digesting();
             CribScan.things(handle, row -> digesting.thing(Records.thing(row)));
             CribScan.events(handle, event -> digesting.event(Records.event(event)));
+            JobRows.jobs(handle, job -> digesting.job(Records.job(job)));
+            JobRows.done(handle, done -> digesting.done(Records.done(done)));
             return digesting.content();
         });
     }
@@ -68,9 +71,24 @@ public final class Backup {
             digesting.event(line);
             put(out, line);
         });
+        jobs(handle, out, digesting);
         Content content = digesting.content();
         put(out, Records.tail(content));
         return content;
+    }
+
+    /** After the events, which they point to. */
+    private static void jobs(Handle handle, BufferedWriter out, Digesting digesting) {
+        JobRows.jobs(handle, job -> {
+            String line = Records.job(job);
+            digesting.job(line);
+            put(out, line);
+        });
+        JobRows.done(handle, done -> {
+            String line = Records.done(done);
+            digesting.done(line);
+            put(out, line);
+        });
     }
 
     private static void put(BufferedWriter out, String line) {
@@ -142,6 +160,16 @@ public final class Backup {
             }
 
             @Override
+            public void job(String line, JsonNode node) {
+                digesting.job(line);
+            }
+
+            @Override
+            public void done(String line, JsonNode node) {
+                digesting.done(line);
+            }
+
+            @Override
             public void other(JsonNode node) {
                 headed[0] |= node.path("landfall").asText().equals("crib")
                         && node.path("form").asInt() == 1;
@@ -153,7 +181,8 @@ public final class Backup {
                 && tail[0].path("record").asText().equals("tail")
                 && tail[0].path("sha256").asText().equals(content.sha256())
                 && tail[0].path("things").asLong() == content.things()
-                && tail[0].path("events").asLong() == content.events();
+                && tail[0].path("events").asLong() == content.events()
+                && tail[0].path("jobs").asLong() == content.jobs();
         return whole && headed[0] && same ? Optional.of(content) : Optional.empty();
     }
 
@@ -166,6 +195,8 @@ public final class Backup {
                 switch (node.path("record").asText()) {
                     case Records.THING -> lines.thing(line, node);
                     case Records.EVENT -> lines.event(line, node);
+                    case Records.JOB -> lines.job(line, node);
+                    case Records.DONE -> lines.done(line, node);
                     default -> lines.other(node);
                 }
             }
