@@ -60,13 +60,17 @@ public record GaugePick(
             GaugeOnHand go = usable(GaugeOnHand.Ends.GO).orElse(null);
             GaugeOnHand notGo = usable(GaugeOnHand.Ends.NOT_GO).orElse(null);
             List<Lack> lack = new ArrayList<>();
-            if (go == null) {
-                lack.add(lack(GaugeOnHand.Ends.GO));
-            }
-            if (notGo == null) {
-                Lack missing = lack(GaugeOnHand.Ends.NOT_GO);
-                if (lack.stream().noneMatch(one -> one.isPastDue() && one.says().equals(missing.says()))) {
-                    lack.add(missing);
+            if (go == null && notGo == null && alike.stream().noneMatch(Search::isThere)) {
+                lack.add(missing("GO and NOT GO plug"));
+            } else {
+                if (go == null) {
+                    lack.add(lack(GaugeOnHand.Ends.GO));
+                }
+                if (notGo == null) {
+                    Lack missing = lack(GaugeOnHand.Ends.NOT_GO);
+                    if (!lack.contains(missing)) {
+                        lack.add(missing);
+                    }
                 }
             }
             List<String> cautions = Stream.of(Optional.ofNullable(go), Optional.ofNullable(notGo))
@@ -99,8 +103,11 @@ public record GaugePick(
                         : "was due for calibration on " + gauge.calibration().due();
                 return new Lack(true, gauge.name() + " " + why, "calibrate it, or gauge with another");
             }
-            return new Lack(
-                    false, which + " plug " + wanted + " is not here", "borrow, buy or make one before you begin");
+            return missing(which + " plug");
+        }
+
+        private Lack missing(String what) {
+            return new Lack(false, what + " " + wanted + " is not here", "borrow, buy or make one before you begin");
         }
 
         private static boolean isThere(GaugeOnHand gauge) {

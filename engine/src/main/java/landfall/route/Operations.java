@@ -161,8 +161,8 @@ final class Operations {
                     time,
                     String.format(
                             Locale.ROOT,
-                            "Taps go by chance to break over time, the greatest first; this one: %.1f %%. The first"
-                                    + " thread is gauged before the second is cut.",
+                            "The chance to break is %.2f %%; over time the greatest goes first. The first thread is gauged"
+                                    + " before the second is cut.",
                             100 * tapping.risk));
         }
     }

@@ -120,7 +120,7 @@ class RouteTest {
                         "tap T-8 [1, 3]");
         assertThat(route.shortages())
                 .extracting(one -> one.kind() + " " + one.lines() + " " + one.says())
-                .containsExactly("GAUGE [2] GO plug M6x1-6H is not here", "GAUGE [2] NOT GO plug M6x1-6H is not here");
+                .containsExactly("GAUGE [2] GO and NOT GO plug M6x1-6H is not here");
     }
 
     /** One tap must last for all lines of its thread: 12 holes of 16 mm and 2 of 10 are 14 of 15.14 mm. */
@@ -253,7 +253,9 @@ class RouteTest {
                         .lack())
                 .isEmpty();
         GaugePick other = GaugePick.of(M6.callOut(), List.of(gauge("G", "M6x1-4H", TODAY)), TODAY);
-        assertThat(other.lack()).extracting(GaugePick.Lack::says).contains("GO plug M6x1-6H is not here");
+        assertThat(other.lack())
+                .extracting(GaugePick.Lack::says)
+                .containsExactly("GO and NOT GO plug M6x1-6H is not here");
         GaugePick untold = GaugePick.of(M6.callOut(), List.of(gauge("G", "M6", null)), TODAY);
         assertThat(untold.cautions())
                 .containsExactly(

@@ -39,7 +39,9 @@ public final class JobPlan {
         Entries job = card.judged();
         return ShopGauges.of(job.get(JobForms.GAUGES).orElse(List.of())).then(named -> {
             List<GaugeOnHand> gauges = new ArrayList<>(holds.gauges);
-            gauges.addAll(named);
+            named.stream()
+                    .filter(gauge -> holds.gauges.stream().noneMatch(kept -> isAlike(kept, gauge)))
+                    .forEach(gauges::add);
             return Route.of(new RouteWish(
                     card.lines(),
                     new RouteWish.Shop(job.get(JobForms.DRILLS).orElse(null), holds.taps, gauges),
@@ -51,6 +53,12 @@ public final class JobPlan {
                             job.get(JobForms.SHARPENINGS).orElse(null)),
                     today));
         });
+    }
+
+    /** The crib knows more of a plug than the shop's card does: it is not counted twice. */
+    private static boolean isAlike(GaugeOnHand kept, GaugeOnHand named) {
+        return kept.callOut().thread().equals(named.callOut().thread())
+                && kept.callOut().classes().equals(named.callOut().classes());
     }
 
     /** What keeps a route from being made, by the lines of what was given. */
