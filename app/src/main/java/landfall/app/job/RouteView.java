@@ -18,6 +18,7 @@ import landfall.quantity.UnitSystem;
 import landfall.route.Planned;
 import landfall.route.Route;
 import landfall.route.Shortage;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A route as a page shows it.
@@ -64,6 +65,11 @@ public record RouteView(JobState job, Route route, Map<String, Map<String, Strin
 
     /** Addresses with the subject filled in; empty where there is none. */
     public record Links(String hole, String cut, String grind, String tap) {}
+
+    /** Where links open: beside a page whose cells are typed and not kept, so that going back loses none of them. */
+    public @Nullable String target() {
+        return job.number().isEmpty() ? "_blank" : null;
+    }
 
     public List<String> shortages() {
         return route.shortages().stream().map(RouteView::said).toList();

@@ -134,9 +134,9 @@ class JobCommandTest {
         assertThat(run("job", "done", number, "1", "--tap", "NOBODY").exit()).isEqualTo(Exit.NO_RECORD);
         assertThat(run("job", "show", "seven").exit()).isEqualTo(Exit.REFUSED);
         assertThat(run("job", "done", number, "99", "--tap", "T-8").exit()).isEqualTo(Exit.REFUSED);
-        assertThat(run("job", "done", number, "1").err()).contains("tap: is needed");
+        assertThat(run("job", "done", number, "1").err()).contains("tap: \"\" is needed");
         assertThat(run("job", "card", number, "--paper", "a5").err())
-                .contains("sheet: is needed", "must be a4 or letter");
+                .contains("sheet: \"\" is needed", "must be a4 or letter");
     }
 
     @Test
