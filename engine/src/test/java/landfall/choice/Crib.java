@@ -17,7 +17,6 @@ import landfall.thread.callout.CallOuts;
 import landfall.wear.Brief;
 import landfall.wear.Briefs;
 import landfall.wear.Prior;
-
 import landfall.wear.WearLaw;
 import org.jspecify.annotations.Nullable;
 

@@ -83,11 +83,9 @@ public final class ShopTaps implements TapShelf {
         for (OfCrib one : taps) {
             TapOnRecord tap = one.tap;
             Brief run = tap.use().open();
-            OnHand.Wearing wearing = run == null
-                    ? null
-                    : new OnHand.Wearing(law(tap.size(), tap.flutes(), material), run);
-            all.add(new OnHand(
-                    tap.mark(), tap.callOut(), one.build, one.standing, wearing));
+            OnHand.Wearing wearing =
+                    run == null ? null : new OnHand.Wearing(law(tap.size(), tap.flutes(), material), run);
+            all.add(new OnHand(tap.mark(), tap.callOut(), one.build, one.standing, wearing));
         }
         return all;
     }

@@ -90,7 +90,10 @@ class RouteSheetTest {
                 tap("T-18", "M8x1.25-6H", new Happening.Lent("bench 4")),
                 tap("T-6", "M6x1", dull),
                 tap("T-25", "1/4-20 UNC-2B"));
-        return JobPlan.of(job().card(), new JobPlan.Holds(new ShopTaps(taps, key -> ShopLaws.law(key, List.of())), List.of()), LocalDate.of(2026, 11, 30))
+        return JobPlan.of(
+                        job().card(),
+                        new JobPlan.Holds(new ShopTaps(taps, key -> ShopLaws.law(key, List.of())), List.of()),
+                        LocalDate.of(2026, 11, 30))
                 .orThrow()
                 .value();
     }

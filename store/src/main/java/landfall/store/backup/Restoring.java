@@ -68,12 +68,11 @@ final class Restoring implements Lines {
 
     @Override
     public void done(String line, JsonNode node) {
-        done.add(
-                new JobRows.RawDone(
-                        node.path("job").asText(),
-                        node.path("line").asInt(),
-                        node.path("mark").asText(),
-                        node.path("ticket").asText()));
+        done.add(new JobRows.RawDone(
+                node.path("job").asText(),
+                node.path("line").asInt(),
+                node.path("mark").asText(),
+                node.path("ticket").asText()));
     }
 
     @Override

@@ -79,8 +79,8 @@ public final class Jobs {
             Mark tap = new Mark(done.mark());
             Event event = TicketRows.event(handle, tap, done.ticket())
                     .map(KeptEvent::event)
-                    .orElseThrow(
-                            () -> new IllegalStateException("no event of " + tap + " with the ticket " + done.ticket()));
+                    .orElseThrow(() ->
+                            new IllegalStateException("no event of " + tap + " with the ticket " + done.ticket()));
             if (event.what() instanceof Happening.Tapped tapped) {
                 marks.add(new DoneMark(
                         done.line(),
