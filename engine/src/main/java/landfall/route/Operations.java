@@ -67,6 +67,19 @@ final class Operations {
                 .map(one -> one.line().line())
                 .sorted()
                 .toList();
+        double minutes = sittings(due, untold.size());
+        Band scatter = RouteRules.CUTTING.write(RouteRules.SCATTER, pen);
+        BandRule rule = rule("k_s~*(t + t_s)", "sharpening");
+        add(
+                Operation.Kind.SHARPEN,
+                String.join(", ", dull.keySet()),
+                lines,
+                new Timed(rule.write(scatter.times(minutes), pen), rule),
+                "First, as a dull tap spoils the part; all that need it in one sitting for each cam.");
+    }
+
+    /** Gathered by cam, and each by itself whose card tells no cam. */
+    private double sittings(List<Sittings.DueTap> due, int untold) {
         Sittings together = TapPicker.written(Sittings.of(due, Sittings.Times.USUAL), pen);
         double told = together.together().s() / SECONDS;
         double each =
@@ -74,18 +87,11 @@ final class Operations {
         double alone = pen.write(
                 RouteRules.estimate(
                         "t_s",
-                        "%d*(t_c + t_e)".formatted(untold.size()),
+                        "%d*(t_c + t_e)".formatted(untold),
                         "min",
                         "taps whose cards tell no cam, each with a set-up of its own"),
-                untold.size() * each);
-        Band scatter = RouteRules.CUTTING.write(RouteRules.SCATTER, pen);
-        BandRule rule = rule("k_s~*(t + t_s)", "sharpening");
-        add(
-                Operation.Kind.SHARPEN,
-                String.join(", ", dull.keySet()),
-                lines,
-                new Timed(rule.write(scatter.times(told + alone), pen), rule),
-                "First, as a dull tap spoils the part; all that need it in one sitting for each cam.");
+                untold * each);
+        return told + alone;
     }
 
     private void gauges() {
@@ -104,7 +110,8 @@ final class Operations {
                 names.isEmpty() ? "none is here" : String.join(", ", names),
                 holes.stream().map(one -> one.line().line()).toList(),
                 timed(List.of(), "laying the gauges out"),
-                "Before any metal is cut: a missing gauge, or one past its date, stops the job here and costs nothing.");
+                "Before any metal is cut: a missing gauge, or one past its date, stops the job here and costs"
+                        + " nothing.");
     }
 
     private void drills() {
@@ -161,8 +168,8 @@ final class Operations {
                     time,
                     String.format(
                             Locale.ROOT,
-                            "The chance to break is %.2f %%; over time the greatest goes first. The first thread is gauged"
-                                    + " before the second is cut.",
+                            "The chance to break is %.2f %%; over time the greatest goes first. The first thread is"
+                                    + " gauged before the second is cut.",
                             100 * tapping.risk));
         }
     }

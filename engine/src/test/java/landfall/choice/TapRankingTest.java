@@ -123,17 +123,9 @@ class TapRankingTest {
     void noTapIsLeftOutAndEachThatCannotDoItSaysEveryReasonWhy() {
         Happening lent = new Happening.Lent("the shop next door");
         Happening failed = new Happening.Inspected(false, null);
-        OnHand shortTap = Crib.tap(
-                "SHORT",
-                M8,
-                new OnHand.Build(
-                        FluteKind.SPIRAL_RIGHT,
-                        2.5,
-                        null,
-                        new Body(Length.ofMm(18), Length.ofMm(80), Length.ofMm(8), null, null),
-                        ""),
-                C45,
-                List.of());
+        Body body = new Body(Length.ofMm(18), Length.ofMm(80), Length.ofMm(8), null, null);
+        OnHand.Build build = new OnHand.Build(FluteKind.SPIRAL_RIGHT, 2.5, null, body, "");
+        OnHand shortTap = Crib.tap("SHORT", M8, build, C45, List.of());
         List<Ranked> ranked = rank(
                 Crib.tap("FINE", "M8x1-6H", FluteKind.SPIRAL_RIGHT, C45),
                 Crib.tap("LEFT", "M8x1.25-6H-LH", FluteKind.SPIRAL_RIGHT, C45),
@@ -143,7 +135,7 @@ class TapRankingTest {
                 spiral("SCRAP", new Happening.Scrapped(null)),
                 shortTap,
                 spiral("GOOD"));
-        assertThat(ranked).hasSize(8);
+        assertThat(ranked).hasSize(8).first().matches(Ranked::isFit);
         assertThat(ranked.get(0).tap().mark()).isEqualTo("GOOD");
         assertThat(ranked)
                 .extracting(one -> one.tap().mark() + " " + why(one))

@@ -23,9 +23,9 @@ import org.jspecify.annotations.Nullable;
 final class RoutePage {
     private static final double CODE_MM = 25;
     private static final String AT_THE_WHEEL =
-            "At the wheel: hood and flanges in place, ring test before mounting, never over the marked speed; eye and face"
-                    + " protection, no gloves or loose sleeves, dust extraction; one full turn of the cam by hand with"
-                    + " the wheel stopped and withdrawn.";
+            "At the wheel: hood and flanges in place, ring test before mounting, never over the marked speed; eye"
+                    + " and face protection, no gloves or loose sleeves, dust extraction; one full turn of the cam by"
+                    + " hand with the wheel stopped and withdrawn.";
     private static final int MOST_BOXES = 6;
     private static final String STYLE = """
             .route { table-layout: fixed; }
@@ -161,11 +161,11 @@ final class RoutePage {
     }
 
     private void holes() {
-        page.append(
-                        "<h2>Holes</h2>\n<table class=\"route holes\">\n<colgroup><col class=\"line\"/><col class=\"many\"/>")
+        page.append("<h2>Holes</h2>\n<table class=\"route holes\">\n<colgroup>")
+                .append("<col class=\"line\"/><col class=\"many\"/>")
                 .append("<col class=\"callout\"/><col class=\"deep\"/><col class=\"drill\"/><col class=\"tapped\"/>")
-                .append(
-                        "<col class=\"speed\"/><col class=\"gauge\"/><col class=\"boxes\"/></colgroup>\n<tr><th>line</th>")
+                .append("<col class=\"speed\"/><col class=\"gauge\"/><col class=\"boxes\"/></colgroup>\n")
+                .append("<tr><th>line</th>")
                 .append("<th>holes</th><th>call-out, material</th><th>thread</th><th>drill, to</th><th>tap</th>")
                 .append("<th>speed</th><th>gauge</th><th>done</th></tr>\n");
         for (Planned planned : route.holes()) {

@@ -25,6 +25,7 @@ import landfall.store.StoreAddress;
 import landfall.store.crib.CribScan;
 import landfall.store.job.JobRows;
 import org.jdbi.v3.core.Handle;
+import org.jspecify.annotations.Nullable;
 
 /** Writes a whole crib to a file and reads it back. */
 public final class Backup {
@@ -177,13 +178,17 @@ public final class Backup {
             }
         });
         Content content = digesting.content();
-        boolean same = tail[0] != null
-                && tail[0].path("record").asText().equals("tail")
-                && tail[0].path("sha256").asText().equals(content.sha256())
-                && tail[0].path("things").asLong() == content.things()
-                && tail[0].path("events").asLong() == content.events()
-                && tail[0].path("jobs").asLong() == content.jobs();
-        return whole && headed[0] && same ? Optional.of(content) : Optional.empty();
+        return whole && headed[0] && says(tail[0], content) ? Optional.of(content) : Optional.empty();
+    }
+
+    /** Whether the last line names this content; an older backup names no jobs and has none. */
+    private static boolean says(@Nullable JsonNode tail, Content content) {
+        return tail != null
+                && tail.path("record").asText().equals("tail")
+                && tail.path("sha256").asText().equals(content.sha256())
+                && tail.path("things").asLong() == content.things()
+                && tail.path("events").asLong() == content.events()
+                && tail.path("jobs").asLong() == content.jobs();
     }
 
     /** Whether every line could be read. */
