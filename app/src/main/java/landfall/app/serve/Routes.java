@@ -118,7 +118,7 @@ final class Routes {
         JobPage jobs = new JobPage(shell, door);
         routes.page(Place.JOB.path(), LOOK, jobs::list);
         routes.form(Place.JOB.path(), KEEP, jobs::keep);
-        routes.form(Place.JOB.path() + "/plan", LOOK, jobs::plan);
+        routes.form(Place.JOB.path() + "/new/plan", LOOK, jobs::plan);
         KeptJobPage job = new KeptJobPage(shell, door);
         routes.page(Place.JOB.path() + "/{number}", LOOK, job::show);
         routes.page(Place.JOB.path() + "/{number}/card.pdf", LOOK, job::card);
