@@ -3,7 +3,7 @@ package landfall.route;
 
 import java.time.LocalDate;
 import java.util.List;
-import landfall.cut.Driven;
+import landfall.cut.Driven.Drive;
 import landfall.drill.Drill;
 import landfall.fault.OutOfRange;
 import landfall.quantity.Money;
@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param drive null when not told: a machine whose spindle is held to the feed is taken
  */
-public record RouteWish(List<HoleLine> holes, Shop shop, Driven.@Nullable Drive drive, Prices prices, LocalDate today) {
+public record RouteWish(List<HoleLine> holes, Shop shop, @Nullable Drive drive, Prices prices, LocalDate today) {
     /**
      * What the shop has.
      *
@@ -50,6 +50,6 @@ public record RouteWish(List<HoleLine> holes, Shop shop, Driven.@Nullable Drive 
     }
 
     boolean byHand() {
-        return drive == Driven.Drive.HAND;
+        return drive == Drive.HAND;
     }
 }

@@ -80,8 +80,8 @@ final class TapPicker {
                 : wish.shop()
                         .taps()
                         .law(line.callOut().thread(), advice.choices().get(0).flutes(), line.material());
-        boolean asItIs = wearing != null && !dull;
-        Survival survival = written(asItIs ? law.survival(wearing.run(), job) : law.survival(job), pen);
+        Survival survival =
+                written(wearing != null && !dull ? law.survival(wearing.run(), job) : law.survival(job), pen);
         return new TapPick(advice, ranked, chosen, dull, ahead(job, survival, law));
     }
 

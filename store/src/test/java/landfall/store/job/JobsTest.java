@@ -254,6 +254,7 @@ class JobsTest {
     private static Report read(Store store, String table) {
         Wish wish = new Wish(
                 Map.of(), new Wish.How(false, false, false), "Ida", ZonedDateTime.parse("2026-11-25T08:00:00Z"));
-        return TableIn.read(store, new StringReader(table), wish, rows -> {}).orThrow();
+        return TableIn.read(store, new StringReader(table), wish, TableIn.Watch.NOBODY)
+                .orThrow();
     }
 }
