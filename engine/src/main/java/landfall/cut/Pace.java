@@ -2,16 +2,11 @@
 package landfall.cut;
 
 import landfall.chip.ChipBreak;
-import landfall.material.Between;
-import landfall.material.Marked;
 import landfall.quantity.Band;
 import landfall.quantity.Length;
-import landfall.quantity.Speed;
 import landfall.quantity.TimeSpan;
 import landfall.quantity.Turning;
-import landfall.tap.Chamfer;
 import landfall.tap.Tap;
-import landfall.tap.TapMaterial;
 import landfall.working.Pen;
 import landfall.working.Rule;
 import landfall.working.Source;
@@ -45,23 +40,10 @@ public record Pace(
     public static final Rule POWER_HIGH = power("P_wh", "2*pi*n/60*T_h", "power, high");
     static final Rule CHAMFER_LENGTH = geometry("l_c", "n_c*P", "mm", "length of the chamfer along the axis");
 
-    private static final double SHORT_CHAMFER = 2;
-    private static final double DEEP = 1.5;
-
     /** {@code turns} between chip breaks by hand; null where none are made. */
     static Pace of(Tap tap, CutWish wish, Band torque, @Nullable ChipBreak turns, Pen pen) {
-        Marked<Between<Speed>> row = wish.material().cutting().speed();
-        double v_1 = pen.write(
-                Rule.table("v_1", "m/min", row.source(), row.trust(), "speed of the list for HSS, least"),
-                row.value().least().mPerMin());
-        double v_2 = pen.write(
-                Rule.table("v_2", "m/min", row.source(), row.trust(), "speed of the list for HSS, greatest"),
-                row.value().greatest().mPerMin());
-        Chamfer chamfer = tap.chamfer();
-        double K_v = pen.write(SLOWER, slower(tap, chamfer, wish));
-        double v = pen.write(SPEED, (v_1 + v_2) / 2 * K_v);
-        Band speed = new Band(pen.write(SPEED_LOW, v_1 * K_v), v, pen.write(SPEED_HIGH, v_2 * K_v));
-        double n = pen.write(SPINDLE, 1000 * v / (Math.PI * tap.thread().major().mm()));
+        Tempo tempo = Tempo.of(tap.thread(), Tempo.Known.of(tap), wish, pen);
+        double n = tempo.spindle().revPerMin();
         double L = tap.thread().lead().perTurn().mm();
         double perNm = 2 * Math.PI * n / 60;
         Band power = new Band(
@@ -69,22 +51,10 @@ public record Pace(
                 pen.write(POWER, perNm * torque.expected()),
                 pen.write(POWER_HIGH, perNm * torque.high()));
         double l_c = pen.write(
-                CHAMFER_LENGTH, chamfer.threads() * tap.thread().pitch().mm());
+                CHAMFER_LENGTH, tap.chamfer().threads() * tap.thread().pitch().mm());
         CycleTime cycle = new CycleTime(wish, n, L, pen);
         TimeSpan time = cycle.inAndOut(l_c, turns);
-        return new Pace(speed, Turning.ofRevPerMin(n), power, time, cycle.overrun());
-    }
-
-    /** A quarter off for a short chamfer or spiral flutes, a quarter off for a deep hole, half for carbon steel. */
-    private static double slower(Tap tap, Chamfer chamfer, CutWish wish) {
-        double factor = 1;
-        if (chamfer.threads() <= SHORT_CHAMFER || tap.flutes().kind().isSpiral()) {
-            factor *= 0.75;
-        }
-        if (wish.depth().over(tap.thread().major()) > DEEP) {
-            factor *= 0.75;
-        }
-        return tap.make().material() == TapMaterial.CARBON ? factor * 0.5 : factor;
+        return new Pace(tempo.speed(), tempo.spindle(), power, time, cycle.overrun());
     }
 
     private static Rule practice(String symbol, String formula, String means) {

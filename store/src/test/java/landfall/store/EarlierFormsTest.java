@@ -109,6 +109,7 @@ class EarlierFormsTest {
         return new Content(
                 Long.parseLong(told.getProperty("things")),
                 Long.parseLong(told.getProperty("events")),
+                0,
                 told.getProperty("sha256"));
     }
 

@@ -19,6 +19,7 @@ public final class Commands {
         Questions.all().forEach(question -> all.add(new QuestionCommand(question)));
         all.add(new CribCommand());
         all.add(new PeopleCommand());
+        all.add(new JobCommand());
         all.add(new ServeCommand());
         all.add(new DemoCommand());
         all.add(new CheckCommand());

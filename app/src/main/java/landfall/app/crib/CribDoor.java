@@ -27,12 +27,12 @@ public final class CribDoor implements AutoCloseable {
         return clock;
     }
 
-    Crib crib() {
+    public Crib crib() {
         return new Crib(store());
     }
 
     /** When taps are due; the laws that were worked out are kept as long as the door is open. */
-    synchronized DueTaps due() {
+    public synchronized DueTaps due() {
         DueTaps open = due;
         if (open == null) {
             open = new DueTaps(store());
@@ -61,7 +61,8 @@ public final class CribDoor implements AutoCloseable {
         return new SignIns(store(), clock);
     }
 
-    private synchronized Store store() {
+    /** The open store. */
+    public synchronized Store store() {
         Store open = store;
         if (open == null) {
             open = Store.open(address, clock);

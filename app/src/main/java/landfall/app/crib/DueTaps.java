@@ -87,7 +87,7 @@ public final class DueTaps {
     }
 
     /** Laws for one question, which sees each of them as of one moment. */
-    private Function<ShopLaws.Key, WearLaw> asked() {
+    public Function<ShopLaws.Key, WearLaw> asked() {
         Map<ShopLaws.Key, WearLaw> seen = new HashMap<>();
         return key -> {
             synchronized (seen) {

@@ -6,10 +6,10 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /** What a form sent, blank fields left out, and the token by which the server knows for whom it was written. */
-final class FormTyped {
+public final class FormTyped {
     private FormTyped() {}
 
-    static Map<String, String> of(Context ctx) {
+    public static Map<String, String> of(Context ctx) {
         Map<String, String> typed = new LinkedHashMap<>();
         ctx.formParamMap().forEach((path, texts) -> {
             String text = texts.isEmpty() ? "" : texts.get(0).strip();

@@ -17,14 +17,14 @@ import landfall.fault.Finding;
  * Who signs an event. A person who has signed in signs with that name and no other; at the machine itself a name may be
  * typed, and the user of the machine signs where none is.
  */
-final class Signing {
+public final class Signing {
     private static final String COOKIE = "landfall-by";
     private static final int YEAR_SECONDS = 365 * 24 * 3600;
     private static final int LONGEST = 80;
 
     private Signing() {}
 
-    static Answer<String> of(Context ctx, Map<String, String> typed) {
+    public static Answer<String> of(Context ctx, Map<String, String> typed) {
         Visitor visitor = Visitor.of(ctx);
         String by = typed.getOrDefault("by", "");
         if (visitor.isPerson()) {
@@ -44,7 +44,7 @@ final class Signing {
     }
 
     /** What the form's field for the name begins with. */
-    static String usual(Context ctx) {
+    public static String usual(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
         return visitor.isPerson() ? visitor.name() : remembered(ctx);
     }
@@ -58,7 +58,7 @@ final class Signing {
     }
 
     /** At the machine itself the name is there the next time. */
-    static void remember(Context ctx, String by) {
+    public static void remember(Context ctx, String by) {
         if (!Visitor.of(ctx).isPerson()) {
             Cookie cookie = new Cookie(COOKIE, URLEncoder.encode(by, StandardCharsets.UTF_8), "/crib", YEAR_SECONDS);
             cookie.setHttpOnly(true);

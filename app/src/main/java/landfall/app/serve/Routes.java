@@ -16,6 +16,8 @@ import landfall.app.dial.DialPage;
 import landfall.app.gauge.GaugePage;
 import landfall.app.grind.GrindPage;
 import landfall.app.hole.HolePage;
+import landfall.app.job.JobPage;
+import landfall.app.job.KeptJobPage;
 import landfall.app.methods.MethodsPage;
 import landfall.app.people.OwnPage;
 import landfall.app.people.PeoplePage;
@@ -66,6 +68,7 @@ final class Routes {
         AskedPages.of(shell).forEach(asked -> routes.open(asked.path(), asked::show));
         crib(routes, shell, door);
         people(routes, new PeoplePage(shell, door), signIn, own);
+        job(routes, shell, door);
         MethodsPage methods = new MethodsPage(shell);
         routes.open(Place.METHODS.path(), methods::list);
         routes.open(Place.METHODS.path() + "/sources", methods::sources);
@@ -109,5 +112,17 @@ final class Routes {
         routes.form(PeoplePage.PATH + "/{name}/reset", KEEP, people::reset);
         routes.form(PeoplePage.PATH + "/{name}/close", KEEP, people::close);
         routes.form(PeoplePage.PATH + "/{name}/open", KEEP, people::open);
+    }
+
+    private static void job(RouteTable routes, Shell shell, CribDoor door) {
+        JobPage jobs = new JobPage(shell, door);
+        routes.page(Place.JOB.path(), LOOK, jobs::list);
+        routes.form(Place.JOB.path(), KEEP, jobs::keep);
+        routes.form(Place.JOB.path() + "/new/plan", LOOK, jobs::plan);
+        KeptJobPage job = new KeptJobPage(shell, door);
+        routes.page(Place.JOB.path() + "/{number}", LOOK, job::show);
+        routes.page(Place.JOB.path() + "/{number}/card.pdf", LOOK, job::card);
+        routes.form(Place.JOB.path() + "/{number}/done", USE, job::done);
+        routes.form(Place.JOB.path() + "/{number}/take-back", KEEP, job::takeBack);
     }
 }

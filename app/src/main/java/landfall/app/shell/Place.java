@@ -11,6 +11,7 @@ public enum Place {
     GRIND("/grind", "Grind"),
     GAUGE("/gauge", "Gauge"),
     CRIB("/crib", "Crib"),
+    JOB("/job", "Job"),
     WHY("/why", "Why"),
     METHODS("/methods", "Methods");
 

@@ -144,6 +144,23 @@
     button.addEventListener('click', () => { write(field, kept(key)); field.focus(); });
     shows();
   });
+  // Holes are typed cell after cell: figures bring up the keypad, and the enter key goes on to the next cell.
+  document.querySelectorAll('form.holes').forEach(form => {
+    const cells = () => [...form.querySelectorAll('fieldset input, fieldset select')];
+    cells().forEach(cell => {
+      if (/\.count$/.test(cell.name)) cell.inputMode = 'numeric';
+      if (/\.depth$/.test(cell.name)) cell.inputMode = 'decimal';
+      cell.enterKeyHint = 'next';
+    });
+    form.addEventListener('keydown', e => {
+      const all = cells();
+      const at = all.indexOf(e.target);
+      if (e.key !== 'Enter' || at < 0) return;
+      e.preventDefault();
+      (all[at + 1] || form.querySelector('button.first')).focus();
+    });
+  });
+
   document.addEventListener('click', e => {
     if (e.target.closest('[data-print]')) print();
     const goes = e.target.closest('[data-goes]');

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import landfall.app.cut.CutExample;
 import landfall.app.example.Examples;
+import landfall.history.JobNumber;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -36,6 +37,11 @@ class EveryPageTest {
         page.fill("input[name=by]", "Ida");
         page.click("form.given button.first");
         page.locator(".done").waitFor();
+        page.navigate(chromium.address("/job"));
+        page.click("text=Paste a table");
+        page.fill("[name=paste]", Examples.text("job-bearing-block.csv"));
+        page.click("button[value=paste]");
+        page.click("button[formaction='/job']");
         page.context().close();
     }
 
@@ -63,6 +69,8 @@ class EveryPageTest {
         pages.put("crib-due", "/crib/due");
         pages.put("people-alone", "/people");
         pages.put("crib-thing", "/crib/T-17?event=tapped");
+        pages.put("job", "/job");
+        pages.put("job-kept", "/job/" + JobNumber.numbered(1));
         pages.put("methods", "/methods");
         pages.put("sources", "/methods/sources");
         pages.put("trouble", "/nowhere");

@@ -25,7 +25,7 @@ import landfall.tap.FluteKind;
 import org.jspecify.annotations.Nullable;
 
 /** The kinds that questions about work have: what is tapped, which drills there are, how flutes run. */
-final class WorkKinds {
+public final class WorkKinds {
     static final Kind<WorkMaterial> MATERIAL = new Kind<>(
             "a work material: 1045, C45, 6061-T6",
             (text, bare) -> Materials.find("material", text),
@@ -35,7 +35,7 @@ final class WorkKinds {
             "drawers and drills: number, letter, fraction, metric, inch, #7, 6.8 mm, 13/64";
 
     /** The drills that a shop owns: whole drawers, single drills, or both. */
-    static final Kind<List<Drill>> DRILLS =
+    public static final Kind<List<Drill>> DRILLS =
             new Kind<>(DRILL_WORDS, WorkKinds::drills, Kinds.ordered("type", "string", "description", DRILL_WORDS));
 
     /** A shop card as a person keeps it in a file. */

@@ -13,6 +13,7 @@ import landfall.quantity.Angle;
 import landfall.quantity.Length;
 import landfall.quantity.Limits;
 import landfall.tap.Body;
+import landfall.tap.Chamfer;
 import landfall.tap.ChamferGiven;
 import landfall.tap.Cutting;
 import landfall.tap.FluteForm;
@@ -72,6 +73,32 @@ public final class TapCard {
                 body(entries),
                 new PitchZone(limit, least(entries)),
                 make(entries)));
+    }
+
+    /**
+     * What a card tells that is not whole enough for a tap; null is what it does not.
+     *
+     * @param flutes as typed: straight where it does not say
+     * @param chamferThreads length of the chamfer in pitches
+     */
+    public record Partly(
+            FluteKind flutes,
+            @Nullable Double chamferThreads,
+            @Nullable Limits pitch,
+            Body body) {}
+
+    /** The parts of a card that can be read by themselves; one that contradicts itself counts as not told. */
+    public static Partly partly(Entries entries) {
+        CallOut callOut = entries.need(TapFields.THREAD);
+        Judging judging = new Judging();
+        Chamfer chamfer = judging.part(() -> chamfer(entries).resolve(callOut.thread(), Pen.NONE));
+        return new Partly(
+                entries.get(TapFields.KIND).orElse(FluteKind.STRAIGHT),
+                chamfer != null
+                        ? Double.valueOf(chamfer.threads())
+                        : entries.get(TapFields.THREADS).orElse(null),
+                limit(entries, callOut, judging),
+                body(entries));
     }
 
     private static <T> @Nullable T or(Entries entries, Field<T> field) {

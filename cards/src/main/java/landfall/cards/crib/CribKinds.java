@@ -18,11 +18,11 @@ import landfall.history.Price;
 import landfall.material.Materials;
 
 /** The kinds that only the crib has: prices, days, materials by name. */
-final class CribKinds {
+public final class CribKinds {
     private static final Pattern MONEY =
             Pattern.compile("([A-Za-z$£€]{0,3})\\s*(\\d{1,9}(?:\\.\\d{1,4})?)\\s*([A-Za-z$£€]{0,3})");
 
-    static final Kind<Price> PRICE =
+    public static final Kind<Price> PRICE =
             new Kind<>("a price: 18.50 EUR, 18.50", (text, bare) -> price(text), Map.of("type", "string"));
 
     static final Kind<LocalDate> DATE =
@@ -36,7 +36,7 @@ final class CribKinds {
 
     private CribKinds() {}
 
-    static <T> Kind<T> words(T[] all, Function<T, String> word) {
+    public static <T> Kind<T> words(T[] all, Function<T, String> word) {
         Map<String, T> meanings = new LinkedHashMap<>();
         for (T one : all) {
             meanings.put(word.apply(one), one);

@@ -11,14 +11,14 @@ import landfall.fault.Answer;
 import landfall.quantity.UnitSystem;
 
 /** What was typed, so that it reads the same for ever: a bare figure gets the unit that it was read in. */
-final class Lasting {
+public final class Lasting {
     private static final List<String> INCH = List.of("in", "in·lb");
     private static final List<String> METRIC = List.of("mm", "N·m");
 
     private Lasting() {}
 
     /** The fields of the form that were given, in its order; every text must have been judged good. */
-    static Map<String, String> of(Form form, Map<String, String> typed, UnitSystem bare) {
+    public static Map<String, String> of(Form form, Map<String, String> typed, UnitSystem bare) {
         Map<String, String> lasting = new LinkedHashMap<>();
         for (Field<?> field : form.fields()) {
             String text = typed.getOrDefault(field.path(), "").strip();

@@ -24,6 +24,7 @@ import landfall.cards.crib.ItemForms;
 import landfall.cards.crib.ProspectForm;
 import landfall.cards.crib.StockForm;
 import landfall.cards.form.Form;
+import landfall.cards.job.JobForms;
 import landfall.history.EventKind;
 import landfall.history.ItemKind;
 import org.junit.jupiter.api.DisplayName;
@@ -48,6 +49,8 @@ class WordsTest {
         forms.add(EventForms.FIRST);
         forms.add(ProspectForm.FORM);
         forms.add(StockForm.FORM);
+        forms.add(JobForms.JOB);
+        forms.add(JobForms.HOLE);
         return forms;
     }
 

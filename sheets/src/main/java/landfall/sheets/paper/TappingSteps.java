@@ -25,13 +25,13 @@ import org.jspecify.annotations.Nullable;
 /** What is done at the hole, in order, and what to beware of. */
 final class TappingSteps {
     /** Common practice, no source; the last is the line to licensed work. */
-    private static final List<String> ALWAYS = List.of(
+    static final List<String> ALWAYS = List.of(
             "Swarf cuts: brush or hook, never the bare hand; no gloves near a turning spindle.",
             "Never water or emulsion on magnesium; keep its chips dry and away from sparks.",
             "Threads that hold gas, steam, oxygen, refrigerant, fuel or pressure, that lift or carry people, or that"
                     + " fly: the local code and licensed practice decide. A gauge that fits proves nothing there.");
 
-    private static final String SHARDS =
+    static final String SHARDS =
             "Broken taps are glass-hard, sharp and under stress: eye protection, no fingers near the pieces.";
 
     private final Tapping tapping;

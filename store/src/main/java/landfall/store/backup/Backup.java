@@ -23,7 +23,9 @@ import landfall.fault.Finding;
 import landfall.store.Store;
 import landfall.store.StoreAddress;
 import landfall.store.crib.CribScan;
+import landfall.store.job.JobRows;
 import org.jdbi.v3.core.Handle;
+import org.jspecify.annotations.Nullable;
 
 /** Writes a whole crib to a file and reads it back. */
 public final class Backup {
@@ -35,6 +37,8 @@ public final class Backup {
             Digesting digesting = new Digesting();
             CribScan.things(handle, row -> digesting.thing(Records.thing(row)));
             CribScan.events(handle, event -> digesting.event(Records.event(event)));
+            JobRows.jobs(handle, job -> digesting.job(Records.job(job)));
+            JobRows.done(handle, done -> digesting.done(Records.done(done)));
             return digesting.content();
         });
     }
@@ -68,9 +72,24 @@ public final class Backup {
             digesting.event(line);
             put(out, line);
         });
+        jobs(handle, out, digesting);
         Content content = digesting.content();
         put(out, Records.tail(content));
         return content;
+    }
+
+    /** After the events, which they point to. */
+    private static void jobs(Handle handle, BufferedWriter out, Digesting digesting) {
+        JobRows.jobs(handle, job -> {
+            String line = Records.job(job);
+            digesting.job(line);
+            put(out, line);
+        });
+        JobRows.done(handle, done -> {
+            String line = Records.done(done);
+            digesting.done(line);
+            put(out, line);
+        });
     }
 
     private static void put(BufferedWriter out, String line) {
@@ -142,6 +161,16 @@ public final class Backup {
             }
 
             @Override
+            public void job(String line, JsonNode node) {
+                digesting.job(line);
+            }
+
+            @Override
+            public void done(String line, JsonNode node) {
+                digesting.done(line);
+            }
+
+            @Override
             public void other(JsonNode node) {
                 headed[0] |= node.path("landfall").asText().equals("crib")
                         && node.path("form").asInt() == 1;
@@ -149,12 +178,17 @@ public final class Backup {
             }
         });
         Content content = digesting.content();
-        boolean same = tail[0] != null
-                && tail[0].path("record").asText().equals("tail")
-                && tail[0].path("sha256").asText().equals(content.sha256())
-                && tail[0].path("things").asLong() == content.things()
-                && tail[0].path("events").asLong() == content.events();
-        return whole && headed[0] && same ? Optional.of(content) : Optional.empty();
+        return whole && headed[0] && says(tail[0], content) ? Optional.of(content) : Optional.empty();
+    }
+
+    /** Whether the last line names this content; an older backup names no jobs and has none. */
+    private static boolean says(@Nullable JsonNode tail, Content content) {
+        return tail != null
+                && tail.path("record").asText().equals("tail")
+                && tail.path("sha256").asText().equals(content.sha256())
+                && tail.path("things").asLong() == content.things()
+                && tail.path("events").asLong() == content.events()
+                && tail.path("jobs").asLong() == content.jobs();
     }
 
     /** Whether every line could be read. */
@@ -166,6 +200,8 @@ public final class Backup {
                 switch (node.path("record").asText()) {
                     case Records.THING -> lines.thing(line, node);
                     case Records.EVENT -> lines.event(line, node);
+                    case Records.JOB -> lines.job(line, node);
+                    case Records.DONE -> lines.done(line, node);
                     default -> lines.other(node);
                 }
             }

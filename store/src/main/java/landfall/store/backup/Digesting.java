@@ -11,6 +11,7 @@ final class Digesting {
     private final MessageDigest digest;
     private long things;
     private long events;
+    private long jobs;
 
     Digesting() {
         try {
@@ -30,11 +31,20 @@ final class Digesting {
         take(line);
     }
 
+    void job(String line) {
+        jobs++;
+        take(line);
+    }
+
+    void done(String line) {
+        take(line);
+    }
+
     private void take(String line) {
         digest.update((line + "\n").getBytes(StandardCharsets.UTF_8));
     }
 
     Content content() {
-        return new Content(things, events, HexFormat.of().formatHex(digest.digest()));
+        return new Content(things, events, jobs, HexFormat.of().formatHex(digest.digest()));
     }
 }

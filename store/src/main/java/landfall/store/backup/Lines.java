@@ -9,6 +9,11 @@ interface Lines {
 
     void event(String line, JsonNode node);
 
+    void job(String line, JsonNode node);
+
+    /** Which event belongs to which line of a job. */
+    void done(String line, JsonNode node);
+
     /** Head and tail. */
     void other(JsonNode node);
 }

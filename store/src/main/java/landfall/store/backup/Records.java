@@ -3,6 +3,7 @@ package landfall.store.backup;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -10,11 +11,14 @@ import java.time.Instant;
 import java.util.TreeMap;
 import landfall.store.crib.CribScan;
 import landfall.store.crib.Row;
+import landfall.store.job.JobRows;
 
 /** Things and events as lines of a backup. */
 final class Records {
     static final String THING = "thing";
     static final String EVENT = "event";
+    static final String JOB = "job";
+    static final String DONE = "done";
     private static final ObjectMapper JSON = new ObjectMapper();
 
     private Records() {}
@@ -43,6 +47,32 @@ final class Records {
         return line.toString();
     }
 
+    static String job(JobRows.RawJob job) {
+        ObjectNode line = JSON.createObjectNode();
+        line.put("record", JOB);
+        line.put("number", job.number());
+        line.put("at", job.made().at().toString());
+        line.put("by", job.made().by());
+        ObjectNode fields = line.putObject("fields");
+        new TreeMap<>(job.card().fields()).forEach(fields::put);
+        ArrayNode holes = line.putArray("holes");
+        job.card().holes().forEach(hole -> {
+            ObjectNode cells = holes.addObject();
+            new TreeMap<>(hole).forEach(cells::put);
+        });
+        return line.toString();
+    }
+
+    static String done(JobRows.RawDone done) {
+        return JSON.createObjectNode()
+                .put("record", DONE)
+                .put("mark", done.mark())
+                .put("ticket", done.ticket())
+                .put("job", done.job())
+                .put("line", done.line())
+                .toString();
+    }
+
     static String head(Instant at) {
         return JSON.createObjectNode()
                 .put("record", "head")
@@ -57,6 +87,7 @@ final class Records {
                 .put("record", "tail")
                 .put("things", content.things())
                 .put("events", content.events())
+                .put("jobs", content.jobs())
                 .put("sha256", content.sha256())
                 .toString();
     }

@@ -74,6 +74,11 @@ public final class Crib {
         }));
     }
 
+    /** One thing as it was entered, inside a transaction that does more. */
+    public static Optional<Item> item(Handle handle, Mark mark) {
+        return ItemRows.find(handle, mark).map(Row::item);
+    }
+
     /** One thing as it stands, with part of what happened to it. */
     public Optional<Glance> look(Mark mark, Window window) {
         return store.read(handle -> ItemRows.find(handle, mark).map(row -> {
@@ -104,7 +109,8 @@ public final class Crib {
         return store.write(handle -> log(handle, saying));
     }
 
-    private static Answer<Logged> log(Handle handle, Saying saying) {
+    /** The same inside a transaction that does more. */
+    public static Answer<Logged> log(Handle handle, Saying saying) {
         ItemRows.hold(handle, saying.mark());
         Optional<Ledger> found = Ledger.of(handle, saying.mark());
         if (found.isEmpty()) {

@@ -14,6 +14,7 @@ import landfall.cards.crib.EventForms;
 import landfall.cards.crib.ItemForms;
 import landfall.cards.crib.Moments;
 import landfall.cards.form.Nearest;
+import landfall.cards.job.JobForms;
 import landfall.fault.Answer;
 import landfall.fault.Finding;
 import landfall.history.EventKind;
@@ -23,8 +24,15 @@ import landfall.history.Mark;
 /** What the columns of a table are called here; empty for a column that is passed over. */
 record Columns(List<String> names) {
     static final String EVENT = "event";
+    static final String JOB = "job";
+    static final Set<String> OF_JOBS = Set.of(JOB, "row", "line", "at", "by", "mark", "ticket");
     static final Set<String> OF_EVENTS = Set.of("mark", EVENT, "at", "by", "ticket");
     static final Set<String> OF_THINGS = Set.of("mark", "kind", "set", "place", "price", "supplier");
+
+    /** Whether the table tells jobs. */
+    boolean tellJobs() {
+        return names.contains(JOB);
+    }
 
     /** Whether the table tells events. */
     boolean tellEvents() {
@@ -59,7 +67,8 @@ record Columns(List<String> names) {
             String name = typed.strip();
             names.add(called.getOrDefault(name, name));
         }
-        Set<String> known = known(names.stream().anyMatch(EVENT::equalsIgnoreCase));
+        boolean jobs = names.stream().anyMatch(JOB::equalsIgnoreCase);
+        Set<String> known = jobs ? ofJobs() : known(names.stream().anyMatch(EVENT::equalsIgnoreCase));
         List<Finding> findings = new ArrayList<>();
         List<String> ours = new ArrayList<>();
         Set<String> seen = new HashSet<>();
@@ -97,6 +106,13 @@ record Columns(List<String> names) {
                 "is not a column that is known here",
                 "write " + Nearest.of(name, List.copyOf(known)) + ", the nearest, or tell what it is: --map \"" + name
                         + "=..\"; --map \"" + name + "=\" passes it over");
+    }
+
+    private static Set<String> ofJobs() {
+        Set<String> known = new TreeSet<>(OF_JOBS);
+        known.addAll(JobForms.JOB.paths());
+        known.addAll(JobForms.HOLE.paths());
+        return known;
     }
 
     private static Set<String> known(boolean events) {

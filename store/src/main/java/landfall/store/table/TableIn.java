@@ -8,6 +8,7 @@ import landfall.fault.Finding;
 import landfall.store.Store;
 import landfall.store.StoreFault;
 import landfall.store.crib.SeenTickets;
+import org.jdbi.v3.core.Handle;
 import org.jspecify.annotations.Nullable;
 
 /** Reads a table into a crib. */
@@ -63,7 +64,7 @@ public final class TableIn {
         try (RowFeed<Read> feed = new RowFeed<>(() -> read(columns))) {
             boolean more = true;
             while (more) {
-                more = some(store, feed, new Part(columns.tellEvents(), whole ? Long.MAX_VALUE : AT_ONCE));
+                more = some(store, feed, new Part(columns, whole || columns.tellJobs() ? Long.MAX_VALUE : AT_ONCE));
             }
             report.keep(true);
         } catch (KeepNothing e) {
@@ -77,7 +78,7 @@ public final class TableIn {
     private record Read(long number, List<Finding> findings, Line line) {}
 
     /** What is done in one transaction. */
-    private record Part(boolean events, long most) {}
+    private record Part(Columns columns, long most) {}
 
     private @Nullable Read read(Columns columns) {
         CsvRows.Row row = rows.next();
@@ -94,7 +95,7 @@ public final class TableIn {
         long before = report.rows();
         try {
             return store.write(handle -> {
-                RowTaker taker = part.events ? new EventTaker(handle, wish, seen) : new ThingTaker(handle, wish, seen);
+                RowTaker taker = taker(part.columns, handle);
                 boolean more = some(feed, taker, part.most);
                 taker.end();
                 if (wish.how().dry() || (wish.how().allOrNone() && (report.badRows() > 0 || report.isStopped()))) {
@@ -112,6 +113,13 @@ public final class TableIn {
                     e.finding().mend(),
                     e);
         }
+    }
+
+    private RowTaker taker(Columns columns, Handle handle) {
+        if (columns.tellJobs()) {
+            return new JobTaker(handle);
+        }
+        return columns.tellEvents() ? new EventTaker(handle, wish, seen) : new ThingTaker(handle, wish, seen);
     }
 
     private boolean some(RowFeed<Read> feed, RowTaker taker, long most) {

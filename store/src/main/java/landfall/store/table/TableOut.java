@@ -12,13 +12,16 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import landfall.cards.crib.FlatJson;
+import landfall.cards.job.JobForms;
 import landfall.store.Store;
 import landfall.store.crib.CribScan;
+import landfall.store.job.JobRows;
 import org.jdbi.v3.core.Handle;
 
-/** Writes a crib as two tables, which {@link TableIn} reads back to the same crib: things first, then events. */
+/** Writes a crib as tables, which {@link TableIn} reads back to the same crib: things first, then events, then jobs. */
 public final class TableOut {
     private static final List<String> THINGS = List.of("mark", "kind", "set");
+    private static final List<String> JOBS = List.of("job", "row", "line", "at", "by", "mark", "ticket");
     private static final List<String> EVENTS = List.of("mark", "event", "at", "by", "ticket");
 
     private TableOut() {}
@@ -29,6 +32,40 @@ public final class TableOut {
 
     public static long events(Store store, Writer out) {
         return store.read(handle -> events(handle, out));
+    }
+
+    /** Jobs, their lines, then what is done of them. */
+    public static long jobs(Store store, Writer out) {
+        return store.read(handle -> jobs(handle, out));
+    }
+
+    private static long jobs(Handle handle, Writer out) {
+        Set<String> paths = new TreeSet<>(JobForms.JOB.paths());
+        paths.addAll(JobForms.HOLE.paths());
+        Table table = new Table(out, JOBS, paths);
+        JobRows.jobs(handle, job -> {
+            table.put(
+                    List.of(
+                            job.number(),
+                            "job",
+                            "",
+                            job.made().at().toString(),
+                            job.made().by(),
+                            "",
+                            ""),
+                    job.card().fields());
+            int line = 0;
+            for (Map<String, String> hole : job.card().holes()) {
+                line++;
+                table.put(List.of(job.number(), "hole", String.valueOf(line), "", "", "", ""), hole);
+            }
+        });
+        JobRows.done(
+                handle,
+                done -> table.put(
+                        List.of(done.job(), "done", String.valueOf(done.line()), "", "", done.mark(), done.ticket()),
+                        Map.of()));
+        return table.end();
     }
 
     private static long things(Handle handle, Writer out) {

@@ -45,7 +45,7 @@ class BackupTest {
             assertThat(written.things()).isEqualTo(40);
             assertThat(written).isEqualTo(Backup.content(store));
             assertThat(Backup.proves(file, written, Stores.CLOCK)).isTrue();
-            assertThat(Backup.proves(file, new Content(40, 1, written.sha256()), Stores.CLOCK))
+            assertThat(Backup.proves(file, new Content(40, 1, 0, written.sha256()), Stores.CLOCK))
                     .isFalse();
             Stores.both().forEach(target -> {
                 try (Store other = Stores.open(target)) {
