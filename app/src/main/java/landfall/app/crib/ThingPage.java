@@ -26,6 +26,7 @@ import landfall.history.Mark;
 import landfall.store.StoreFault;
 import landfall.store.crib.Crib;
 import landfall.store.crib.Glance;
+import landfall.store.crib.HandSet;
 import landfall.store.crib.Logged;
 import landfall.store.crib.Saying;
 import landfall.store.crib.Window;
@@ -55,6 +56,11 @@ public final class ThingPage {
         return kept.orElseThrow(() -> new NotFoundResponse("no such mark"));
     }
 
+    private Optional<HandSet> set(Glance kept) {
+        String name = kept.item().handSet();
+        return name.isEmpty() ? Optional.empty() : Optional.of(door.crib().set(name));
+    }
+
     /** The newest events, or those before the number that the address tells. */
     private static Window window(Context ctx) {
         String before = Optional.ofNullable(ctx.queryParam("before")).orElse("");
@@ -74,7 +80,7 @@ public final class ThingPage {
         EventKind kind = kept.item().kind().knows(asked) ? asked : EventKind.MOVED;
         Map<String, Object> values = new HashMap<>();
         values.put("frame", new Frame(kept.item().mark() + " " + kept.item().size(), Place.CRIB));
-        values.put("thing", new ThingView(kept, ZoneId.systemDefault()));
+        values.put("thing", new ThingView(kept, set(kept), ZoneId.systemDefault()));
         values.put("kind", kind);
         values.put("cells", new Cells(EventForms.of(kind), typed, findings).rest());
         values.put("about", about(ctx, typed));

@@ -8,6 +8,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import landfall.app.shell.Typed;
 import landfall.cards.card.TapCard;
@@ -15,11 +16,13 @@ import landfall.cards.words.Words;
 import landfall.history.EventKind;
 import landfall.history.ItemKind;
 import landfall.history.Standing;
+import landfall.history.Status;
 import landfall.store.crib.Glance;
+import landfall.store.crib.HandSet;
 import landfall.store.crib.KeptEvent;
 
 /** One thing as its page shows it. */
-public record ThingView(Glance kept, ZoneId zone) {
+public record ThingView(Glance kept, Optional<HandSet> set, ZoneId zone) {
     /** @param takenBack whether a later correction took it back */
     public record Line(long seq, String at, String by, String kind, String fields, boolean takenBack) {}
 
@@ -30,7 +33,7 @@ public record ThingView(Glance kept, ZoneId zone) {
     }
 
     public String what() {
-        return (kept.item().kind().word() + " " + kept.item().size()).strip();
+        return (kept.item().kind().word() + " " + kept.item().words()).strip();
     }
 
     public String state() {
@@ -44,6 +47,25 @@ public record ThingView(Glance kept, ZoneId zone) {
         var uses = kept.standing().uses();
         String since = (uses.about() ? Words.of("crib.about") + " " : "") + uses.sinceSharp();
         return Words.of("crib.uses", uses.holes(), since, uses.sharpenings());
+    }
+
+    /** The taps of its hand set and how each stands; none where it belongs to none. */
+    public List<Member> members() {
+        return set.map(HandSet::members).orElse(List.of()).stream()
+                .map(row -> new Member(
+                        row.item().mark().text(),
+                        row.place().isEmpty()
+                                ? row.status().word()
+                                : row.status().word() + ", " + row.place(),
+                        row.status().ended() || row.status() == Status.LENT))
+                .toList();
+    }
+
+    /** @param missing whether it is lent or gone */
+    public record Member(String mark, String state, boolean missing) {}
+
+    public String setWords() {
+        return set.map(CribText::set).orElse("");
     }
 
     public boolean isTap() {
