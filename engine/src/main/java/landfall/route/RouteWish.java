@@ -14,7 +14,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param drive null when not told: a machine whose spindle is held to the feed is taken
  */
-public record RouteWish(List<HoleLine> holes, Shop shop, @Nullable Drive drive, Prices prices, LocalDate today) {
+public record RouteWish(
+        List<HoleLine> holes, Shop shop, @Nullable Drive drive, Prices prices, LocalDate today) {
     /**
      * What the shop has.
      *

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import landfall.app.crib.DueBoard;
 import landfall.app.crib.DueTaps;
 import landfall.cards.answer.Document;
 import landfall.cards.answer.JsonAnswer;
@@ -14,12 +15,10 @@ import landfall.cards.crib.Prospect;
 import landfall.cards.crib.ProspectDocument;
 import landfall.cards.crib.ProspectForm;
 import landfall.cards.crib.ShopLaws;
-import landfall.cost.Sittings;
 import landfall.fault.Answer;
 import landfall.fault.Finding;
 import landfall.history.History;
 import landfall.history.Mark;
-import landfall.quantity.UnitSystem;
 import landfall.store.crib.Glance;
 import landfall.wear.Job;
 import org.jspecify.annotations.Nullable;
@@ -58,8 +57,8 @@ final class CribDue implements CribPart {
             return holes.isEmpty()
                     ? say(
                             desk,
-                            DueDocument.of(
-                                    new DueTaps(desk.store()).soonest(), Sittings.Times.USUAL, UnitSystem.METRIC))
+                            new DueBoard(desk.crib(), new DueTaps(desk.store()))
+                                    .document(desk.now().toLocalDate()))
                     : desk.refuse(List.of(new Finding(
                             "holes",
                             holes.get(),

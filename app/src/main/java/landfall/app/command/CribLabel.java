@@ -105,7 +105,7 @@ final class CribLabel implements CribPart {
         return items.stream()
                 .map(item -> new Label(
                         item.mark().text(),
-                        item.kind().word() + " " + item.size(),
+                        (item.kind().word() + " " + item.words()).strip(),
                         base + "/crib/" + item.mark().text()))
                 .toList();
     }

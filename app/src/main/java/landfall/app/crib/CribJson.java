@@ -13,6 +13,7 @@ import landfall.cards.crib.ShopLaws;
 import landfall.history.Event;
 import landfall.history.Standing;
 import landfall.store.crib.Glance;
+import landfall.store.crib.HandSet;
 import landfall.store.crib.Item;
 import landfall.store.crib.KeptEvent;
 import landfall.store.crib.Logged;
@@ -49,7 +50,7 @@ public final class CribJson {
     }
 
     /** A band of holes left; the whole answer with its working is that of {@code crib due MARK}. */
-    private static ObjectNode due(ShopLaws.Found found) {
+    static ObjectNode due(ShopLaws.Found found) {
         Due due = found.due().value();
         ObjectNode node = JSON.createObjectNode();
         node.put("when", due.when().name().toLowerCase(Locale.ROOT));
@@ -102,20 +103,40 @@ public final class CribJson {
     }
 
     /** {@code crib list}. */
-    public static String rows(List<Row> rows) {
+    public static String rows(List<Row> rows, List<HandSet> sets, long more) {
         ObjectNode answer = JSON.createObjectNode();
         ArrayNode all = answer.putArray("taps");
-        for (Row row : rows) {
-            ObjectNode node = thing(row.item());
-            node.put("size", row.item().size());
-            node.put("state", row.status().word());
-            node.put("place", row.place());
-            node.put("holes", row.counts().holes());
-            node.put("sinceSharp", row.counts().sinceSharp());
-            node.put("sharpenings", row.counts().sharpenings());
-            all.add(node);
-        }
+        rows.forEach(row -> all.add(row(row)));
+        ArrayNode together = answer.putArray("sets");
+        sets.forEach(set -> together.add(set(set)));
+        answer.put("more", more);
         return closed(answer);
+    }
+
+    private static ObjectNode set(HandSet set) {
+        ObjectNode node = JSON.createObjectNode();
+        node.put("set", set.name());
+        node.put("whole", set.isWhole());
+        ArrayNode marks = node.putArray("taps");
+        set.members().forEach(row -> marks.add(row.item().mark().text()));
+        ArrayNode missing = node.putArray("missing");
+        set.missing()
+                .forEach(row -> missing.addObject()
+                        .put("mark", row.item().mark().text())
+                        .put("state", row.status().word())
+                        .put("place", row.place()));
+        return node;
+    }
+
+    static ObjectNode row(Row row) {
+        ObjectNode node = thing(row.item());
+        node.put("size", row.item().size());
+        node.put("state", row.status().word());
+        node.put("place", row.place());
+        node.put("holes", row.counts().holes());
+        node.put("sinceSharp", row.counts().sinceSharp());
+        node.put("sharpenings", row.counts().sharpenings());
+        return node;
     }
 
     /** {@code crib add}. */
@@ -171,7 +192,7 @@ public final class CribJson {
         return closed((ObjectNode) JSON.valueToTree(facts));
     }
 
-    private static String closed(ObjectNode answer) {
+    static String closed(ObjectNode answer) {
         if (!answer.has("working")) {
             answer.putArray("working");
         }

@@ -55,18 +55,34 @@ public final class CribPage {
         try {
             boolean whole = asked.containsKey("all");
             List<Row> rows = size instanceof Answer.Of<String> of ? rows(of.value(), whole) : List.of();
-            show(ctx, typed, all, new Found(rows, thread, whole));
+            show(ctx, typed, all, found(rows, thread, whole, size.findings().isEmpty() ? size.orThrow() : ""));
         } catch (StoreFault e) {
             all.add(e.finding());
-            show(ctx, typed, all, new Found(List.of(), thread, false));
+            show(ctx, typed, all, new Found(List.of(), thread, List.of(), 0));
         }
     }
 
     /** What a list was asked for and what it holds. */
-    public record Found(List<Row> rows, String thread, boolean whole) {
+    public record Found(List<Row> rows, String thread, List<String> sets, long more) {
         public Found {
             rows = List.copyOf(rows);
+            sets = List.copyOf(sets);
         }
+    }
+
+    /** With what is to be said of hand sets that are not whole. */
+    private Found found(List<Row> rows, String thread, boolean whole, String size) {
+        Crib crib = door.crib();
+        List<String> sets = rows.stream()
+                .map(row -> row.item().handSet())
+                .filter(name -> !name.isEmpty())
+                .distinct()
+                .map(crib::set)
+                .filter(set -> !set.isWhole())
+                .map(CribText::set)
+                .toList();
+        Wanted wanted = new Wanted(null, size.isEmpty() ? null : size, whole, MOST);
+        return new Found(rows, thread, sets, rows.size() < MOST ? 0 : crib.count(wanted) - rows.size());
     }
 
     private List<Row> rows(String size, boolean whole) {

@@ -11,6 +11,7 @@ import landfall.cards.words.Words;
 import landfall.history.Event;
 import landfall.history.Standing;
 import landfall.store.crib.Glance;
+import landfall.store.crib.HandSet;
 import landfall.store.crib.Item;
 import landfall.store.crib.KeptEvent;
 import landfall.store.crib.Row;
@@ -24,7 +25,7 @@ public final class CribText {
         Item item = kept.item();
         Standing standing = kept.standing();
         StringBuilder text = new StringBuilder();
-        text.append("%s  %s  %s%n".formatted(item.mark(), item.kind().word(), item.size()));
+        text.append("%s  %s  %s%n".formatted(item.mark(), item.kind().word(), item.words()));
         text.append("%s%s%n"
                 .formatted(standing.status().word(), standing.place().isEmpty() ? "" : ", " + standing.place()));
         if (standing.uses().holes() > 0 || standing.uses().sharpenings() > 0) {
@@ -71,7 +72,7 @@ public final class CribText {
         return whole.isTakenBack(kept) ? line + "  (" + Words.of("crib.takenBack") + ")" : line;
     }
 
-    public static String rows(List<Row> rows) {
+    public static String rows(List<Row> rows, List<HandSet> sets, long more) {
         if (rows.isEmpty()) {
             return Words.of("crib.empty");
         }
@@ -87,7 +88,28 @@ public final class CribText {
                         row.counts().sinceSharp(),
                         row.counts().sharpenings(),
                         row.place())));
+        sets.forEach(set -> text.append(set(set)).append('\n'));
+        if (more > 0) {
+            text.append(Words.of("crib.more", more)).append('\n');
+        }
         return text.toString().stripTrailing();
+    }
+
+    /** A hand set on a line: its taps, and which of them are lent or gone. */
+    static String set(HandSet set) {
+        String marks =
+                set.members().stream().map(row -> row.item().mark().text()).collect(Collectors.joining(", "));
+        String line = Words.of("crib.setOf", set.name(), marks);
+        if (set.members().size() == 1) {
+            return line + " " + Words.of("crib.setAlone");
+        }
+        return set.missing().stream()
+                .map(row -> Words.of(
+                        "crib.setMissing",
+                        row.item().mark().text(),
+                        row.status().word() + (row.place().isEmpty() ? "" : ", " + row.place())))
+                .collect(Collectors.joining(" ", line + " ", ""))
+                .strip();
     }
 
     public static String report(Report report) {

@@ -51,14 +51,24 @@ public final class DueTaps {
     /**
      * Every tap in use whose material is known; of very many those that are due or may be. The first due at the head.
      */
-    public List<ShopLaws.Found> soonest() {
+    public Soonest soonest() {
         List<RunRecords.OpenRun> open = new ArrayList<>();
+        int[] all = new int[1];
         runs.open(null, run -> {
-            if (open.size() <= MOST) {
+            all[0]++;
+            if (open.size() < MOST) {
                 open.add(run);
             }
         });
-        return open.size() > MOST ? due(null) : found(ShopLaws.of(asked()), open);
+        List<ShopLaws.Found> taps = all[0] > MOST ? due(null) : found(ShopLaws.of(asked()), open);
+        return new Soonest(taps, all[0] > MOST ? all[0] - taps.size() : 0);
+    }
+
+    /** @param later taps that are due long hence and not among those told */
+    public record Soonest(List<ShopLaws.Found> taps, int later) {
+        public Soonest {
+            taps = List.copyOf(taps);
+        }
     }
 
     /**

@@ -28,6 +28,7 @@ import landfall.history.Mark;
 import landfall.store.StoreFault;
 import landfall.store.crib.Crib;
 import landfall.store.crib.Glance;
+import landfall.store.crib.HandSet;
 import landfall.store.crib.Item;
 import landfall.store.crib.Logged;
 import landfall.store.crib.Row;
@@ -59,6 +60,11 @@ public final class ThingPage {
         Optional<Glance> kept =
                 mark instanceof Answer.Of<Mark> of ? door.crib().look(of.value(), window(ctx)) : Optional.empty();
         return kept.orElseThrow(() -> new NotFoundResponse("no such mark"));
+    }
+
+    private Optional<HandSet> set(Glance kept) {
+        String name = kept.item().handSet();
+        return name.isEmpty() ? Optional.empty() : Optional.of(door.crib().set(name));
     }
 
     /** The newest events, or those before the number that the address tells. */
@@ -95,12 +101,12 @@ public final class ThingPage {
 
     private ThingView.More more(Context ctx, Glance kept) {
         if (kept.item().kind() != ItemKind.TAP) {
-            return new ThingView.More(List.of(), Optional.empty(), done(ctx));
+            return new ThingView.More(List.of(), set(kept), Optional.empty(), done(ctx));
         }
         List<Item> fixtures = door.crib().list(new Wanted(ItemKind.FIXTURE, null, false, MOST)).stream()
                 .map(Row::item)
                 .toList();
-        return new ThingView.More(fixtures, door.due().of(kept.item().mark()), done(ctx));
+        return new ThingView.More(fixtures, set(kept), door.due().of(kept.item().mark()), done(ctx));
     }
 
     private static @Nullable EventKind done(Context ctx) {

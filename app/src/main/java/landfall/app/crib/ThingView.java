@@ -15,8 +15,10 @@ import landfall.cards.words.Words;
 import landfall.history.EventKind;
 import landfall.history.ItemKind;
 import landfall.history.Standing;
+import landfall.history.Status;
 import landfall.quantity.Band;
 import landfall.store.crib.Glance;
+import landfall.store.crib.HandSet;
 import landfall.store.crib.Item;
 import landfall.store.crib.KeptEvent;
 import org.jspecify.annotations.Nullable;
@@ -26,11 +28,13 @@ public record ThingView(Glance kept, ZoneId zone, More more) {
     /**
      * What stands beside the records of the thing.
      *
+     * @param set that it belongs to; empty for none
      * @param due when it is due for sharpening; empty where nobody can tell
      * @param done the event that was written down just now; null when the page was opened otherwise
      */
     public record More(
             List<Item> fixtures,
+            Optional<HandSet> set,
             Optional<ShopLaws.Found> due,
             @Nullable EventKind done) {
         public More {
@@ -94,7 +98,7 @@ public record ThingView(Glance kept, ZoneId zone, More more) {
     }
 
     public String what() {
-        return (kept.item().kind().word() + " " + kept.item().size()).strip();
+        return (kept.item().kind().word() + " " + kept.item().words()).strip();
     }
 
     public String state() {
@@ -108,6 +112,25 @@ public record ThingView(Glance kept, ZoneId zone, More more) {
         var uses = kept.standing().uses();
         String since = (uses.about() ? Words.of("crib.about") + " " : "") + uses.sinceSharp();
         return Words.of("crib.uses", uses.holes(), since, uses.sharpenings());
+    }
+
+    /** The taps of its hand set and how each stands; none where it belongs to none. */
+    public List<Member> members() {
+        return more.set().map(HandSet::members).orElse(List.of()).stream()
+                .map(row -> new Member(
+                        row.item().mark().text(),
+                        row.place().isEmpty()
+                                ? row.status().word()
+                                : row.status().word() + ", " + row.place(),
+                        row.status().ended() || row.status() == Status.LENT))
+                .toList();
+    }
+
+    /** @param missing whether it is lent or gone */
+    public record Member(String mark, String state, boolean missing) {}
+
+    public String setWords() {
+        return more.set().map(CribText::set).orElse("");
     }
 
     public boolean isTap() {

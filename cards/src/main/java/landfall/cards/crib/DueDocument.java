@@ -90,6 +90,11 @@ public final class DueDocument {
      * @param taps the one that is due first at the head
      */
     public static Document of(List<ShopLaws.Found> taps, Sittings.Times times, UnitSystem units) {
+        return of(taps, DueBeside.NOTHING, times, units);
+    }
+
+    /** The same, with hand sets and gauges. */
+    public static Document of(List<ShopLaws.Found> taps, DueBeside beside, Sittings.Times times, UnitSystem units) {
         List<Step> steps = new ArrayList<>();
         List<Item.Group> rows = new ArrayList<>();
         List<Sittings.DueTap> gather = new ArrayList<>();
@@ -114,11 +119,13 @@ public final class DueDocument {
                     "Taps whose cards do not tell cam and swivel: " + unset + ". They are in no sitting.",
                     "sittings"));
         }
+        cautions.addAll(beside.cautions());
         Worked<Sittings> sittings = Sittings.of(gather, times);
         steps.addAll(sittings.steps());
         List<Item> items = new ArrayList<>();
         items.add(new Item.Count("count", gather.size() + unset));
         items.add(new Item.Rows("taps", rows));
+        items.addAll(beside.items());
         items.add(new Item.Rows("sittings", sittings(sittings.value())));
         items.add(minutes("together", sittings.value().together().s(), Sittings.TOGETHER));
         items.add(minutes("singly", sittings.value().singly().s(), Sittings.SINGLY));
@@ -159,7 +166,11 @@ public final class DueDocument {
     }
 
     private static String when(Due due) {
-        return switch (due.when()) {
+        return when(due.when());
+    }
+
+    static String when(Due.When when) {
+        return switch (when) {
             case NOW -> "now";
             case PERHAPS -> "perhaps now";
             case LATER -> "later";

@@ -59,6 +59,18 @@ class DueDocumentTest {
     }
 
     @Test
+    void setsAndGaugesAreToldWithWhatIsMissingAndTheDays() {
+        Document all = DueSamples.documents().get(3);
+        assertThat(all.cautions())
+                .extracting(Caution::code)
+                .containsExactly("setUpNotTold", "calibrationNotTold", "moreTaps");
+        String text = TextAnswer.write(all);
+        assertThat(text).containsPattern("SET-A +perhaps now +T1, T2 +T9");
+        assertThat(text).containsPattern("G-1 +GO plug M8x1.25 +over +2026-11-27 +-3");
+        assertThat(text).containsPattern("G-2 +NOT GO plug M8x1.25 +near +2026-12-20 +20");
+    }
+
+    @Test
     void everyPrintedFormulaGivesItsFigure() {
         WorkingCheck.everyFormulaGivesItsFigure(
                 DueDocument.of(found(0), new Job(40, null)).working());

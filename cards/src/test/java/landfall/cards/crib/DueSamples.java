@@ -2,6 +2,7 @@
 package landfall.cards.crib;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -19,6 +20,7 @@ import landfall.quantity.Torque;
 import landfall.quantity.UnitSystem;
 import landfall.wear.Brief;
 import landfall.wear.Briefs;
+import landfall.wear.Due;
 import landfall.wear.Job;
 import landfall.wear.WearLaw;
 
@@ -44,7 +46,8 @@ public final class DueSamples {
                 ProspectDocument.of(prospect(measured(), 0, PRICED)),
                 ProspectDocument.of(prospect(taps, 2, Map.of())),
                 StockTest.documents().get(0),
-                StockTest.documents().get(1));
+                StockTest.documents().get(1),
+                DueDocument.of(laws.found(taps), beside(), Sittings.Times.USUAL, UnitSystem.METRIC));
     }
 
     static final Map<String, String> PRICED =
@@ -54,6 +57,18 @@ public final class DueSamples {
         TapOnRecord asked = taps.get(tap);
         ShopLaws.Found found = Objects.requireNonNull(laws(taps).find(asked));
         return Prospect.of(found, history(asked.mark()), typed).orThrow();
+    }
+
+    private static DueBeside beside() {
+        LocalDate today = LocalDate.parse("2026-11-30");
+        return new DueBeside(
+                today,
+                List.of(new DueBeside.SetDue("SET-A", Due.When.PERHAPS, List.of("T1", "T2"), List.of("T9"))),
+                List.of(
+                        new GaugeDue("G-1", "GO plug M8x1.25", today.minusDays(3)),
+                        new GaugeDue("G-2", "NOT GO plug M8x1.25", today.plusDays(20))),
+                1,
+                7);
     }
 
     static List<TapOnRecord> taps() {

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.store.crib;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import landfall.cards.crib.GaugeDue;
 import landfall.fault.Answer;
 import landfall.fault.Finding;
 import landfall.history.Event;
@@ -14,6 +16,7 @@ import landfall.history.Mark;
 import landfall.history.Standing;
 import landfall.store.Store;
 import org.jdbi.v3.core.Handle;
+import org.jspecify.annotations.Nullable;
 
 /** The things that a shop keeps, and what happened to them. */
 public final class Crib {
@@ -94,6 +97,35 @@ public final class Crib {
                     EventRows.takenBack(handle, mark),
                     EventRows.countBefore(handle, mark, first));
         }));
+    }
+
+    /** One thing as a list shows it. */
+    public Optional<Row> row(Mark mark) {
+        return store.read(handle -> ItemRows.find(handle, mark));
+    }
+
+    /** How many things there are of the wanted, however many the list may hold. */
+    public long count(Wanted wanted) {
+        return store.read(handle -> ItemRows.count(handle, wanted));
+    }
+
+    /** The taps of a hand set; none where nobody entered one. */
+    public HandSet set(String name) {
+        return store.read(handle -> new HandSet(name, ItemRows.ofSet(handle, name)));
+    }
+
+    /**
+     * Gauges whose calibration ends by that day or has ended, the first at the head.
+     *
+     * @param size call-out without class; null for all
+     */
+    public List<GaugeDue> calibrations(@Nullable String size, LocalDate until) {
+        return store.read(handle -> ItemRows.calibrations(handle, size, until));
+    }
+
+    /** How many gauges there are of which no calibration was ever told. */
+    public int gaugesWithoutCalibration() {
+        return store.read(ItemRows::gaugesWithoutCalibration);
     }
 
     public List<Row> list(Wanted wanted) {

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.store.crib;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import landfall.cards.crib.ItemForms;
 import landfall.history.ItemKind;
@@ -25,6 +27,23 @@ public record Item(Mark mark, ItemKind kind, String handSet, Map<String, String>
         return ItemForms.thread(card)
                 .map(callOut -> callOut.withoutClass().normal())
                 .orElse(card.getOrDefault("diameter", ""));
+    }
+
+    /** What it is, in few words: its size, else what its card calls it; a gauge with both. */
+    public String words() {
+        List<String> words = new ArrayList<>();
+        for (String text : List.of(
+                card.getOrDefault("gauge", ""),
+                size(),
+                card.getOrDefault("name", ""),
+                card.getOrDefault("wheel.marking", ""))) {
+            if (!text.isEmpty()) {
+                words.add(text);
+            }
+        }
+        return kind == ItemKind.GAUGE
+                ? String.join(" ", words.subList(0, Math.min(2, words.size())))
+                : words.stream().findFirst().orElse("");
     }
 
     /** What bare figures about it are in. */

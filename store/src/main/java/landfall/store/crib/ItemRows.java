@@ -7,10 +7,12 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
 import landfall.cards.crib.FlatJson;
 import landfall.cards.crib.FoldedJson;
+import landfall.cards.crib.GaugeDue;
 import landfall.history.ItemKind;
 import landfall.history.Mark;
 import landfall.history.Standing;
@@ -19,6 +21,7 @@ import landfall.history.Uses;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.Query;
 import org.jdbi.v3.core.statement.Update;
+import org.jspecify.annotations.Nullable;
 
 /** Things as rows. */
 final class ItemRows {
@@ -111,8 +114,55 @@ final class ItemRows {
                 .findOne();
     }
 
+    static List<Row> ofSet(Handle handle, String name) {
+        return handle.createQuery("select " + COLUMNS + " from item where hand_set = :name order by mark")
+                .bind("name", name)
+                .map((rows, context) -> row(rows))
+                .list();
+    }
+
+    static List<GaugeDue> calibrations(Handle handle, @Nullable String size, LocalDate until) {
+        Query query = handle.createQuery("select " + COLUMNS + " from item where calibration_due <> ''"
+                        + " and calibration_due <= :until and kind = 'gauge' and status not in ('broken', 'scrapped')"
+                        + (size == null ? "" : " and size = :size") + " order by calibration_due, mark")
+                .bind("until", until.toString());
+        if (size != null) {
+            query.bind("size", size);
+        }
+        return query.map((rows, context) -> row(rows))
+                .map(row -> new GaugeDue(
+                        row.item().mark().text(),
+                        row.item().words(),
+                        Objects.requireNonNull(row.seen().calibrationDue())))
+                .list();
+    }
+
+    static int gaugesWithoutCalibration(Handle handle) {
+        return handle.createQuery("select count(*) from item where kind = 'gauge' and calibration_due = ''"
+                        + " and status not in ('broken', 'scrapped')")
+                .mapTo(Integer.class)
+                .one();
+    }
+
+    static long count(Handle handle, Wanted wanted) {
+        return asked(handle, "select count(*) from item where 1 = 1", "", wanted)
+                .mapTo(Long.class)
+                .one();
+    }
+
     static List<Row> list(Handle handle, Wanted wanted) {
-        StringBuilder sql = new StringBuilder("select ").append(COLUMNS).append(" from item where 1 = 1");
+        return asked(
+                        handle,
+                        "select " + COLUMNS + " from item where 1 = 1",
+                        " order by kind, size, mark limit :most",
+                        wanted)
+                .bind("most", wanted.most())
+                .map((rows, context) -> row(rows))
+                .list();
+    }
+
+    private static Query asked(Handle handle, String select, String end, Wanted wanted) {
+        StringBuilder sql = new StringBuilder(select);
         if (wanted.kind() != null) {
             sql.append(" and kind = :kind");
         }
@@ -122,15 +172,14 @@ final class ItemRows {
         if (!wanted.ended()) {
             sql.append(" and status not in ('broken', 'scrapped')");
         }
-        Query query = handle.createQuery(sql.append(" order by kind, size, mark limit :most"))
-                .bind("most", wanted.most());
+        Query query = handle.createQuery(sql.append(end));
         if (wanted.kind() != null) {
             query.bind("kind", wanted.kind().word());
         }
         if (wanted.size() != null) {
             query.bind("size", wanted.size());
         }
-        return query.map((rows, context) -> row(rows)).list();
+        return query;
     }
 
     static void each(Handle handle, Consumer<Row> each) {

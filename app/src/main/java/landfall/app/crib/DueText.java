@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: Apache-2.0
+package landfall.app.crib;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import landfall.cards.crib.GaugeDue;
+import landfall.cards.crib.ShopLaws;
+import landfall.cards.words.Words;
+import landfall.quantity.Band;
+
+/** {@code crib list --due}, for programs and for people. */
+public final class DueText {
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    private DueText() {}
+
+    public static String json(List<DueBoard.DueRow> rows, LocalDate today) {
+        ObjectNode answer = JSON.createObjectNode();
+        ArrayNode all = answer.putArray("taps");
+        for (DueBoard.DueRow row : rows) {
+            ObjectNode node = CribJson.row(row.row());
+            node.set("due", due(row, today));
+            all.add(node);
+        }
+        return CribJson.closed(answer);
+    }
+
+    private static ObjectNode due(DueBoard.DueRow row, LocalDate today) {
+        if (row.tap() != null) {
+            return CribJson.due(row.tap());
+        }
+        GaugeDue gauge = row.gauge();
+        if (gauge == null) {
+            return JSON.createObjectNode()
+                    .put("when", "with its set")
+                    .put("set", row.row().item().handSet());
+        }
+        long days = gauge.daysFrom(today);
+        return JSON.createObjectNode()
+                .put("when", days < 0 ? "over" : "near")
+                .put("until", gauge.due().toString())
+                .put("days", days);
+    }
+
+    public static String text(List<DueBoard.DueRow> rows, LocalDate today) {
+        if (rows.isEmpty()) {
+            return Words.of("crib.due.noneDue");
+        }
+        StringBuilder text = new StringBuilder();
+        rows.forEach(row -> text.append("%-12s %-6s %-22s %-9s %s%n"
+                .formatted(
+                        row.row().item().mark(),
+                        row.row().item().kind().word(),
+                        row.row().item().words(),
+                        row.row().status().word(),
+                        words(row, today))));
+        return text.toString().stripTrailing();
+    }
+
+    private static String words(DueBoard.DueRow row, LocalDate today) {
+        ShopLaws.Found tap = row.tap();
+        if (tap != null) {
+            Band left = tap.due().value().left();
+            return Words.of(
+                    "crib.due.tap",
+                    tap.when().name().toLowerCase(Locale.ROOT),
+                    Math.round(left.expected()),
+                    Math.round(left.low()),
+                    Math.round(left.high()));
+        }
+        GaugeDue gauge = row.gauge();
+        if (gauge == null) {
+            return Words.of("crib.due.withSet");
+        }
+        long days = gauge.daysFrom(today);
+        return days < 0
+                ? Words.of("crib.due.gaugeOver", -days, gauge.due())
+                : Words.of("crib.due.gaugeNear", days, gauge.due());
+    }
+}
