@@ -58,7 +58,7 @@ public final class DuePage {
             findings.addAll(answer.findings());
             ctx.status(HttpStatus.BAD_REQUEST);
         }
-        List<ShopLaws.Found> due = door.due().soonest();
+        List<ShopLaws.Found> due = door.due().soonest().taps();
         Map<String, Object> values = new HashMap<>();
         values.put("frame", new Frame(Words.of("page.due-taps.question"), Place.CRIB));
         values.put("due", new Due(view(due), stock, findings));

@@ -60,7 +60,7 @@ class DueDocumentTest {
 
     @Test
     void setsAndGaugesAreToldWithWhatIsMissingAndTheDays() {
-        Document all = DueSamples.documents().get(3);
+        Document all = DueSamples.documents().get(7);
         assertThat(all.cautions())
                 .extracting(Caution::code)
                 .containsExactly("setUpNotTold", "calibrationNotTold", "moreTaps");
