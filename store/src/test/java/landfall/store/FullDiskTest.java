@@ -33,7 +33,7 @@ class FullDiskTest {
     @BeforeEach
     void aSmallDisk() throws Exception {
         disk = Files.createTempDirectory("small-disk");
-        mounted = run("mount", "-t", "tmpfs", "-o", "size=2m", "tmpfs", disk.toString()) == 0;
+        mounted = run("mount", "-t", "tmpfs", "-o", "size=4m", "tmpfs", disk.toString()) == 0;
         assumeThat(mounted).as("a small disk can be mounted here").isTrue();
     }
 
