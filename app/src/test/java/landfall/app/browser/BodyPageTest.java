@@ -23,7 +23,7 @@ class BodyPageTest {
 
     @BeforeAll
     static void open() {
-        chromium = new Chromium();
+        chromium = Chromium.thatDrawsInSpace();
     }
 
     @AfterAll

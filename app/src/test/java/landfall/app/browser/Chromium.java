@@ -30,17 +30,7 @@ final class Chromium implements AutoCloseable {
     private WebServer server;
     private final Playwright playwright =
             Playwright.create(new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
-    private final Browser browser = playwright
-            .chromium()
-            .launch(new BrowserType.LaunchOptions()
-                    .setExecutablePath(executable())
-                    .setArgs(List.of(
-                            "--no-sandbox",
-                            "--disable-background-networking",
-                            "--disable-component-update",
-                            // WebGL without a graphics card
-                            "--use-angle=swiftshader",
-                            "--enable-unsafe-swiftshader")));
+    private final Browser browser;
     private final List<String> complaints = new ArrayList<>();
 
     Chromium() {
@@ -49,6 +39,24 @@ final class Chromium implements AutoCloseable {
 
     /** With the server at that address: on every other than the loopback people sign in. */
     Chromium(String address, StoreAddress store) {
+        this(address, store, List.of());
+    }
+
+    /** One that draws in space without a graphics card; it draws everything else more slowly. */
+    static Chromium thatDrawsInSpace() {
+        return new Chromium(
+                Listen.LOOPBACK, newStore(), List.of("--use-angle=swiftshader", "--enable-unsafe-swiftshader"));
+    }
+
+    private Chromium(String address, StoreAddress store, List<String> more) {
+        List<String> words = new ArrayList<>(
+                List.of("--no-sandbox", "--disable-background-networking", "--disable-component-update"));
+        words.addAll(more);
+        browser = playwright
+                .chromium()
+                .launch(new BrowserType.LaunchOptions()
+                        .setExecutablePath(executable())
+                        .setArgs(words));
         this.store = store;
         this.address = address;
         this.server = WebServer.start(new Listen(address, 0), store);
