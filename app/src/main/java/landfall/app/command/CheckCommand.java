@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import landfall.app.build.Build;
 import landfall.app.folder.DataFolder;
 import landfall.cards.words.Words;
@@ -37,13 +38,24 @@ final class CheckCommand implements Command {
 
     @Override
     public String help() {
-        return "landfall check - " + summary() + "\n";
+        StringBuilder text = new StringBuilder("landfall " + noun() + " - " + summary() + "\n");
+        HelpPage.examples(text, noun());
+        return text.toString();
+    }
+
+    @Override
+    public Map<String, Options> written() {
+        return Map.of("", options());
+    }
+
+    private Options options() {
+        return new Options(noun());
     }
 
     @Override
     public Exit run(List<String> args, Terminal terminal) {
         boolean json = args.contains("--json");
-        Answer<Options.Written> read = new Options(noun()).read(args);
+        Answer<Options.Written> read = options().read(args);
         if (!(read instanceof Answer.Of<Options.Written> of)) {
             return Refusals.say(read.findings(), json, terminal);
         }

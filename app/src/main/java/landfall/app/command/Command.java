@@ -2,9 +2,10 @@
 package landfall.app.command;
 
 import java.util.List;
+import java.util.Map;
 
 /** One noun of the command line. */
-public interface Command {
+interface Command {
     String noun();
 
     /** One line of help. */
@@ -14,4 +15,7 @@ public interface Command {
     String help();
 
     Exit run(List<String> args, Terminal terminal);
+
+    /** What may be written after the noun: options by the words that come first, none for the noun alone. */
+    Map<String, Options> written();
 }

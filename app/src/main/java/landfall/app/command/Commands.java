@@ -23,6 +23,8 @@ public final class Commands {
         all.add(new ServeCommand());
         all.add(new DemoCommand());
         all.add(new CheckCommand());
+        all.add(new ApiCommand());
+        all.add(new CompletionCommand(() -> all));
     }
 
     /** Runs one command; a fault of ours ends with a sentence and exit 1, never with a trace for bad input. */

@@ -38,13 +38,23 @@ final class DemoCommand implements Command {
     public String help() {
         StringBuilder text = new StringBuilder("landfall demo - " + summary() + "\n\n");
         HelpPage.row(text, "--into FOLDER", Words.of("command.demo.into"));
+        HelpPage.examples(text, noun());
         return text.toString();
+    }
+
+    @Override
+    public Map<String, Options> written() {
+        return Map.of("", options());
+    }
+
+    private Options options() {
+        return new Options(noun()).text("into");
     }
 
     @Override
     public Exit run(List<String> args, Terminal terminal) {
         boolean json = args.contains("--json");
-        Answer<Options.Written> read = new Options(noun()).text("into").read(args);
+        Answer<Options.Written> read = options().read(args);
         if (!(read instanceof Answer.Of<Options.Written> of)) {
             return Refusals.say(read.findings(), json, terminal);
         }

@@ -2,7 +2,9 @@
 package landfall.app.command;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import landfall.cards.form.Nearest;
@@ -37,11 +39,19 @@ abstract class DeskCommand implements Command {
         text.append('\n');
         HelpPage.row(text, "--store FILE|URL", Words.of("crib.store"));
         HelpPage.row(text, "--json", Words.of("command.json"));
-        text.append('\n').append(Words.of("command.examples")).append('\n');
-        Words.of("command.examples." + noun)
-                .lines()
-                .forEach(line -> text.append("  ").append(line).append('\n'));
+        HelpPage.examples(text, noun);
         return text.toString();
+    }
+
+    @Override
+    public Map<String, Options> written() {
+        Map<String, Options> all = new LinkedHashMap<>();
+        parts.forEach(part -> all.put(part.word(), options(part, List.of())));
+        return all;
+    }
+
+    private Options options(CribPart part, List<String> args) {
+        return part.options(new Options(noun + " " + part.word()).text("store"), args);
     }
 
     @Override
@@ -60,9 +70,7 @@ abstract class DeskCommand implements Command {
         }
         List<String> rest = new ArrayList<>(args);
         rest.remove(word.get());
-        Answer<Options.Written> read = part.get()
-                .options(new Options(noun + " " + word.get()).text("store"), rest)
-                .read(rest);
+        Answer<Options.Written> read = options(part.get(), rest).read(rest);
         if (!(read instanceof Answer.Of<Options.Written> of)) {
             return Refusals.say(read.findings(), json, terminal);
         }

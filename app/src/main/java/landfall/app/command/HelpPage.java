@@ -36,22 +36,31 @@ final class HelpPage {
             text.append('\n').append(Words.of("command.cardFields")).append('\n');
             options(text, true);
         }
-        Words.find("command.examples." + question.noun()).ifPresent(examples -> {
-            text.append('\n').append(Words.of("command.examples")).append('\n');
-            examples.lines().forEach(line -> text.append("  ").append(line).append('\n'));
-        });
+        examples(text, question.noun());
         return text.toString();
     }
 
     private String usage() {
-        return question.given().stream().map(HelpPage::usage).collect(Collectors.joining());
+        return question.given().stream().map(this::usage).collect(Collectors.joining());
     }
 
-    private static String usage(Given given) {
+    private String usage(Given given) {
         String option = given instanceof Given.Card card
                 ? card.option()
                 : given instanceof Given.TextFile file ? file.option() : "";
-        return option.isEmpty() ? " " + given.name() : " --" + option + " " + given.name();
+        if (option.isEmpty()) {
+            return " " + given.name();
+        }
+        String written = "--" + option + " " + given.name();
+        return isNeeded(given) ? " " + written : " [" + written + "]";
+    }
+
+    private boolean isNeeded(Given given) {
+        return question.form().fields().stream()
+                .filter(Field::required)
+                .anyMatch(field -> given instanceof Given.Card card
+                                && card.form().field(field.path()).isPresent()
+                        || given instanceof Given.TextFile file && file.path().equals(field.path()));
     }
 
     private void options(StringBuilder text, boolean ofCards) {
@@ -75,6 +84,14 @@ final class HelpPage {
                 .anyMatch(given -> given instanceof Given.Word word
                                 && word.path().equals(field.path())
                         || given instanceof Given.TextFile file && file.path().equals(field.path()));
+    }
+
+    /** How a command is used, as it is typed. */
+    static void examples(StringBuilder text, String noun) {
+        text.append('\n').append(Words.of("command.examples")).append('\n');
+        Words.of("command.examples." + noun)
+                .lines()
+                .forEach(line -> text.append("  ").append(line).append('\n'));
     }
 
     static void row(StringBuilder text, String name, String means) {

@@ -68,6 +68,21 @@ final class Options {
         return this;
     }
 
+    /** An option whose text is one of a few. */
+    Options choice(String name, List<String> texts) {
+        spec.addOption(OptionSpec.builder("--" + name)
+                .type(String.class)
+                .arity("1")
+                .completionCandidates(texts)
+                .build());
+        return this;
+    }
+
+    /** As the parsing library has it. */
+    CommandSpec spec() {
+        return spec;
+    }
+
     /** What was written. */
     Answer<Written> read(List<String> args) {
         CommandLine line = new CommandLine(spec);

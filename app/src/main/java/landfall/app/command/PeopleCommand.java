@@ -51,12 +51,16 @@ final class PeopleCommand implements Command {
         text.append('\n');
         HelpPage.row(text, "--store FILE|URL", Words.of("crib.store"));
         HelpPage.row(text, "--json", Words.of("command.json"));
-        text.append('\n').append(Words.of("people.passwordIn")).append("\n\n");
-        text.append(Words.of("command.examples")).append('\n');
-        Words.of("command.examples.people")
-                .lines()
-                .forEach(line -> text.append("  ").append(line).append('\n'));
+        text.append('\n').append(Words.of("people.passwordIn")).append('\n');
+        HelpPage.examples(text, noun());
         return text.toString();
+    }
+
+    @Override
+    public Map<String, Options> written() {
+        Map<String, Options> all = new LinkedHashMap<>();
+        PARTS.keySet().forEach(word -> all.put(word, options(word)));
+        return all;
     }
 
     @Override

@@ -82,6 +82,11 @@ final class QuestionCommand implements Command {
         return TextAnswer.write(document, written.has("working")).stripTrailing();
     }
 
+    @Override
+    public Map<String, Options> written() {
+        return Map.of("", options());
+    }
+
     private Options options() {
         Options options = new Options(noun()).flag("working");
         for (Given given : question.given()) {
@@ -96,6 +101,8 @@ final class QuestionCommand implements Command {
                 String name = OptionName.of(field, question.form());
                 if (field.kind() == Kinds.YES_NO) {
                     options.yes(name);
+                } else if (field.kind().schema().get("enum") instanceof List<?> texts) {
+                    options.choice(name, texts.stream().map(String::valueOf).toList());
                 } else {
                     options.text(name);
                 }

@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import landfall.app.example.Examples;
 import landfall.app.serve.Listen;
 import landfall.app.serve.WebServer;
@@ -32,6 +33,11 @@ final class RehearseCommand implements Command {
     @Override
     public String help() {
         return "";
+    }
+
+    @Override
+    public Map<String, Options> written() {
+        return Map.of();
     }
 
     @Override

@@ -4,6 +4,7 @@ package landfall.app.command;
 import java.net.URI;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import landfall.app.serve.Listen;
@@ -32,18 +33,23 @@ final class ServeCommand implements Command {
         HelpPage.row(text, "--listen ADDRESS", Words.of("command.serve.listen"));
         HelpPage.row(text, "--tls-proxy URL", Words.of("command.serve.proxy"));
         HelpPage.row(text, "--store FILE|URL", Words.of("crib.store"));
+        HelpPage.examples(text, noun());
         return text.toString();
+    }
+
+    @Override
+    public Map<String, Options> written() {
+        return Map.of("", options());
+    }
+
+    private Options options() {
+        return new Options(noun()).text("port").text("listen").text("tls-proxy").text("store");
     }
 
     @Override
     public Exit run(List<String> args, Terminal terminal) {
         boolean json = args.contains("--json");
-        Answer<Options.Written> read = new Options(noun())
-                .text("port")
-                .text("listen")
-                .text("tls-proxy")
-                .text("store")
-                .read(args);
+        Answer<Options.Written> read = options().read(args);
         if (!(read instanceof Answer.Of<Options.Written> of)) {
             return Refusals.say(read.findings(), json, terminal);
         }

@@ -19,6 +19,9 @@ public final class Entrance {
 
     private static final String PLAIN = "landfall";
 
+    /** The header that other programs bring the token of a form in. */
+    public static final String TOKEN = "Landfall-Token";
+
     private final CribDoor door;
     private final boolean tls;
 
@@ -49,7 +52,10 @@ public final class Entrance {
     /** Whether a form was written for the one who sends it. */
     public static boolean isOwnForm(Context ctx) {
         Visitor visitor = Visitor.of(ctx);
-        byte[] brought = Optional.ofNullable(ctx.formParam("token")).orElse("").getBytes(StandardCharsets.UTF_8);
+        byte[] brought = Optional.ofNullable(ctx.header(TOKEN))
+                .or(() -> Optional.ofNullable(ctx.formParam("token")))
+                .orElse("")
+                .getBytes(StandardCharsets.UTF_8);
         return !visitor.isPerson()
                 || MessageDigest.isEqual(brought, visitor.token().getBytes(StandardCharsets.UTF_8));
     }

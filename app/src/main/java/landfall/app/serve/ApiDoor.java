@@ -1,14 +1,18 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.app.serve;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.Context;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import landfall.app.question.Questions;
 import landfall.app.shell.Typed;
+import landfall.app.visitor.Visitor;
 import landfall.cards.answer.Document;
 import landfall.cards.answer.JsonAnswer;
 import landfall.cards.ask.Question;
@@ -17,6 +21,7 @@ import landfall.cards.form.Nearest;
 import landfall.fault.Answer;
 import landfall.fault.Finding;
 import landfall.fault.OutOfRange;
+import landfall.store.people.Role;
 
 /**
  * The questions over HTTP: the fields in the query, or as a JSON body of the same paths (nested or with dots), or both.
@@ -63,6 +68,15 @@ final class ApiDoor {
         } else {
             refuse(ctx, 400, answer.findings());
         }
+    }
+
+    /** Who asks, and the token that whatever changes the records must bring. */
+    static void me(Context ctx) {
+        Visitor visitor = Visitor.of(ctx);
+        Role role = Objects.requireNonNull(visitor.role());
+        ObjectNode answer = new ObjectMapper().createObjectNode();
+        answer.put("name", visitor.name()).put("role", role.word()).put("token", visitor.token());
+        json(ctx, answer.toString());
     }
 
     private static Finding unknown(String noun) {

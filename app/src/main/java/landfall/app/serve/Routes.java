@@ -5,8 +5,10 @@ import static landfall.store.people.Role.KEEP;
 import static landfall.store.people.Role.LOOK;
 import static landfall.store.people.Role.USE;
 
+import landfall.app.api.OpenApi;
 import landfall.app.asked.AskedPages;
 import landfall.app.body.BodyPage;
+import landfall.app.crib.CribApi;
 import landfall.app.crib.CribDoor;
 import landfall.app.crib.CribPage;
 import landfall.app.crib.DuePage;
@@ -16,6 +18,7 @@ import landfall.app.dial.DialPage;
 import landfall.app.gauge.GaugePage;
 import landfall.app.grind.GrindPage;
 import landfall.app.hole.HolePage;
+import landfall.app.job.JobApi;
 import landfall.app.job.JobPage;
 import landfall.app.job.KeptJobPage;
 import landfall.app.methods.MethodsPage;
@@ -74,6 +77,7 @@ final class Routes {
         routes.open(Place.METHODS.path() + "/sources", methods::sources);
         routes.open(Place.METHODS.path() + "/{note}", methods::show);
         routes.open("/assets/{digest}/{name}", AssetDoor::send);
+        api(routes, door);
         routes.open("/api/{noun}", ApiDoor::get);
         routes.openForm("/api/{noun}", ApiDoor::post);
         return routes;
@@ -97,6 +101,28 @@ final class Routes {
         routes.page(Place.CRIB.path() + "/{mark}", LOOK, thing::show);
         routes.form(Place.CRIB.path() + "/{mark}", USE, thing::log);
         routes.form(Place.CRIB.path() + "/{mark}/take-back", KEEP, thing::takeBack);
+    }
+
+    /** What other programs ask and tell; the addresses with a name in them come last. */
+    private static void api(RouteTable routes, CribDoor door) {
+        routes.open(
+                "/api",
+                ctx -> ctx.contentType("application/json; charset=utf-8").result(OpenApi.document()));
+        routes.page("/api/me", LOOK, ApiDoor::me);
+        CribApi crib = new CribApi(door);
+        routes.page("/api/crib", LOOK, crib::list);
+        routes.form("/api/crib", KEEP, crib::add);
+        routes.page("/api/crib/{mark}", LOOK, crib::show);
+        routes.form("/api/crib/{mark}", USE, crib::log);
+        routes.page("/api/due", LOOK, crib::due);
+        routes.page("/api/due/{mark}", LOOK, crib::dueOf);
+        JobApi job = new JobApi(door);
+        routes.page("/api/jobs", LOOK, job::list);
+        routes.form("/api/jobs", KEEP, job::add);
+        routes.form("/api/jobs/plan", LOOK, job::plan);
+        routes.page("/api/jobs/{number}", LOOK, job::show);
+        routes.form("/api/jobs/{number}/done", USE, job::done);
+        routes.form("/api/jobs/{number}/take-back", KEEP, job::takeBack);
     }
 
     private static void people(RouteTable routes, PeoplePage people, SignInPage signIn, OwnPage own) {

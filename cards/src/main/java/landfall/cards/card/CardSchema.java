@@ -23,6 +23,15 @@ public final class CardSchema {
         });
     }
 
+    /** What a JSON object of the form's fields holds, without a title of its own. */
+    public static String fields(Form form) {
+        return CardJson.made(out -> {
+            out.writeStartObject();
+            group(out, Tree.of(form));
+            out.writeEndObject();
+        });
+    }
+
     private static void group(JsonGenerator out, Tree tree) throws IOException {
         out.writeStringField("type", "object");
         out.writeObjectFieldStart("properties");
