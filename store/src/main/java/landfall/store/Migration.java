@@ -45,7 +45,7 @@ final class Migration {
         flyway.migrate();
     }
 
-    private static FluentConfiguration scripts(boolean file) {
+    static FluentConfiguration scripts(boolean file) {
         return Flyway.configure()
                 .locations("classpath:landfall/store/migration")
                 .placeholders(Map.of("exact", file ? "" : "collate \"C\""))

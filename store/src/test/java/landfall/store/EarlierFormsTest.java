@@ -13,8 +13,8 @@ import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Properties;
-import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import landfall.store.backup.Backup;
@@ -22,6 +22,9 @@ import landfall.store.backup.Content;
 import landfall.store.crib.Crib;
 import landfall.store.crib.Row;
 import landfall.store.crib.Wanted;
+import landfall.store.people.Password;
+import landfall.store.people.People;
+import landfall.store.people.Person;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -29,9 +32,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Stores that earlier programs wrote, kept by {@link KeepForm}, are opened by this one and lose nothing. */
 class EarlierFormsTest {
-    /** Forms that no program was ever given away with. */
-    private static final Set<Integer> NEVER_USED = Set.of(2, 3);
-
     private static final int NEWEST = Integer.parseInt(Migration.NEWEST);
 
     static IntStream kept() {
@@ -39,13 +39,9 @@ class EarlierFormsTest {
     }
 
     @Test
-    void everyFormThatWasEverUsedIsKept() {
+    void everyFormIsKeptThePresentOneToo() {
         assertThat(kept().boxed().toList())
-                .containsAll(IntStream.range(1, NEWEST)
-                        .filter(form -> !NEVER_USED.contains(form))
-                        .boxed()
-                        .toList())
-                .contains(1);
+                .isEqualTo(IntStream.rangeClosed(1, NEWEST).boxed().toList());
     }
 
     @ParameterizedTest
@@ -57,6 +53,7 @@ class EarlierFormsTest {
         try (Store store = Stores.open(address)) {
             assertThat(Backup.content(store)).isEqualTo(content(form));
             theListIsAsTheHistories(store);
+            whoWasLetInStillIs(form, store);
         }
         List<Path> copies;
         try (Stream<Path> beside =
@@ -84,6 +81,16 @@ class EarlierFormsTest {
         try (Store store = Stores.open(address)) {
             assertThat(Backup.content(store)).isEqualTo(content(form));
             theListIsAsTheHistories(store);
+            whoWasLetInStillIs(form, store);
+        }
+    }
+
+    private static void whoWasLetInStillIs(int form, Store store) throws IOException {
+        People people = new People(store, Stores.CLOCK);
+        assertThat(people.list()).hasSize((int) content(form).people());
+        for (Person person : people.list()) {
+            assertThat(people.enter(Optional.of(person.name()), new Password("fifteen signs at least")))
+                    .contains(person);
         }
     }
 
@@ -109,7 +116,8 @@ class EarlierFormsTest {
         return new Content(
                 Long.parseLong(told.getProperty("things")),
                 Long.parseLong(told.getProperty("events")),
-                0,
+                Long.parseLong(told.getProperty("jobs", "0")),
+                Long.parseLong(told.getProperty("people", "0")),
                 told.getProperty("sha256"));
     }
 

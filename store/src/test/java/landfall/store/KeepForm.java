@@ -4,6 +4,9 @@ package landfall.store;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -12,43 +15,103 @@ import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import javax.sql.DataSource;
 import landfall.cards.crib.ItemForms;
 import landfall.cards.crib.Told;
+import landfall.cards.job.JobCard;
+import landfall.cards.job.JobText;
 import landfall.history.EventKind;
 import landfall.history.ItemKind;
+import landfall.history.JobNumber;
 import landfall.history.Mark;
 import landfall.store.backup.Backup;
 import landfall.store.backup.Content;
 import landfall.store.crib.Crib;
 import landfall.store.crib.Item;
 import landfall.store.crib.Saying;
+import landfall.store.job.Done;
+import landfall.store.job.Jobs;
+import landfall.store.job.KeptJob;
+import landfall.store.people.PeopleScan;
+import org.jdbi.v3.core.Jdbi;
+import org.postgresql.ds.PGSimpleDataSource;
+import org.sqlite.SQLiteDataSource;
 
 /**
  * Keeps a store as the present program writes it, of both kinds, for later programs to be tried on: {@code form-N.db},
  * {@code form-N.sql} and what they hold, {@code form-N.txt}. Run it before a migration is added; the argument is the
- * folder {@code store/src/test/resources/forms}.
+ * folder {@code store/src/test/resources/forms}. With a second argument, a form that no program ever wrote by itself:
+ * the kept store of form 1, brought to that form by the scripts up to it, with a person in it.
  */
 final class KeepForm {
     private static final Instant BEGIN = Instant.parse("2026-03-02T07:00:00Z");
+    private static final Saying.Who IDA = new Saying.Who("Ida", BEGIN.plus(Duration.ofDays(90)));
+
+    /** Of the password {@code fifteen signs at least}; made once, so that both kinds of store hold the same. */
+    private static final String HASH =
+            "$argon2id$v=19$m=19456,t=2,p=1$xreactzWjbUbkXdWcQjr8g$44QY2A+x0WqnWaQy5t6TBeWQVWYc1+NGrm6cNMPuBWE";
 
     private final Random random = new Random(20261130);
+    private final Store store;
     private final Crib crib;
     private int said;
 
-    private KeepForm(Crib crib) {
-        this.crib = crib;
+    private KeepForm(Store store) {
+        this.store = store;
+        this.crib = new Crib(store);
     }
 
-    public static void main(String[] args) throws IOException {
+    public static void main(String[] args) throws IOException, SQLException {
         Path folder = Path.of(args[0]);
-        String name = "form-" + Migration.NEWEST;
+        if (args.length > 1) {
+            between(folder, args[1]);
+            return;
+        }
         StoreAddress.InFile file = Stores.newFile();
         Content content = fill(file);
-        Files.copy(file.path(), folder.resolve(name + ".db"));
         StoreAddress.OnServer server = PostgresServer.newBase();
         if (!fill(server).equals(content)) {
             throw new IllegalStateException("the two stores differ");
         }
+        keep(folder, Migration.NEWEST, file, server, content);
+    }
+
+    private static void between(Path folder, String form) throws IOException, SQLException {
+        StoreAddress.InFile file = Stores.newFile();
+        Files.copy(folder.resolve("form-1.db"), file.path());
+        SQLiteDataSource sqlite = new SQLiteDataSource();
+        sqlite.setUrl("jdbc:sqlite:" + file.path());
+        StoreAddress.OnServer server = PostgresServer.newBase();
+        PGSimpleDataSource postgres = new PGSimpleDataSource();
+        postgres.setUrl(server.jdbc());
+        postgres.setUser("shop");
+        try (Connection connection = DriverManager.getConnection(server.jdbc(), "shop", "")) {
+            connection.createStatement().execute(Files.readString(folder.resolve("form-1.sql")));
+        }
+        bring(sqlite, true, form);
+        bring(postgres, false, form);
+        StoreAddress.InFile copy = Stores.newFile();
+        Files.copy(file.path(), copy.path());
+        try (Store store = Stores.open(copy)) {
+            keep(folder, form, file, server, Backup.content(store));
+        }
+    }
+
+    private static void bring(DataSource source, boolean file, String form) {
+        Migration.scripts(file).dataSource(source).target(form).load().migrate();
+        Jdbi.create(source).useHandle(handle -> PeopleScan.put(handle, ida()));
+    }
+
+    private static PeopleScan.Held ida() {
+        return PeopleScan.read(new PeopleScan.Words("ida", "Ida Marsh", "keep"), true, BEGIN, HASH)
+                .orElseThrow();
+    }
+
+    private static void keep(
+            Path folder, String form, StoreAddress.InFile file, StoreAddress.OnServer server, Content content)
+            throws IOException {
+        String name = "form-" + form;
+        Files.copy(file.path(), folder.resolve(name + ".db"));
         String script = PostgresServer.script(server)
                 .lines()
                 .filter(line -> !line.startsWith("\\") && !line.startsWith("--") && !line.isBlank())
@@ -57,14 +120,40 @@ final class KeepForm {
         Files.writeString(folder.resolve(name + ".sql"), script);
         Files.writeString(
                 folder.resolve(name + ".txt"),
-                "things=%d%nevents=%d%nsha256=%s%n".formatted(content.things(), content.events(), content.sha256()));
+                "things=%d%nevents=%d%njobs=%d%npeople=%d%nsha256=%s%n"
+                        .formatted(
+                                content.things(),
+                                content.events(),
+                                content.jobs(),
+                                content.people(),
+                                content.sha256()));
     }
 
     private static Content fill(StoreAddress address) {
         try (Store store = Stores.open(address)) {
-            new KeepForm(new Crib(store)).fill();
+            KeepForm form = new KeepForm(store);
+            form.fill();
+            form.job();
+            store.write(handle -> {
+                PeopleScan.put(handle, ida());
+                return handle;
+            });
             return Backup.content(store);
         }
+    }
+
+    /** A job with a mark that counts, and one that was taken back. */
+    private void job() {
+        JobCard.Read read =
+                JobCard.of(JobText.read("callout,material,depth,kind,count\nM8x1.25-6H,C45,16 mm,blind,12\n")
+                        .with(Map.of("name", "Bearing block", "drive", "mill")));
+        JobCard card = ((JobCard.Good) read).card();
+        Jobs jobs = new Jobs(store);
+        JobNumber number = jobs.add(card, new KeptJob.Made(BEGIN, "Ida"));
+        Done.Place place = new Done.Place(number, 1);
+        jobs.done(new Done(place, new Mark("SET-A.1"), 5, IDA, "done 1")).orThrow();
+        jobs.done(new Done(place, new Mark("SET-A.2"), 3, IDA, "done 2")).orThrow();
+        jobs.takeBack(place, "wrong tap", IDA).orThrow();
     }
 
     private void fill() {

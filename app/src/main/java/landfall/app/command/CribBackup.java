@@ -51,11 +51,21 @@ final class CribBackup implements CribPart {
                             content.things(),
                             "events",
                             content.events(),
+                            "jobs",
+                            content.jobs(),
+                            "people",
+                            content.people(),
                             "verified",
                             true,
                             "sha256",
                             content.sha256())),
-                    Words.of("crib.backedUp", content.things(), content.events(), name));
+                    Words.of(
+                            "crib.backedUp",
+                            content.things(),
+                            content.events(),
+                            content.jobs(),
+                            content.people(),
+                            name));
         } catch (UncheckedIOException | InvalidPathException e) {
             return desk.refuse(List.of(
                     new Finding("file", name, "cannot be written", "name a file in a folder that can be written to")));

@@ -8,10 +8,10 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import landfall.app.crib.CribExportJson;
 import landfall.app.crib.CribJson;
 import landfall.cards.words.Words;
 import landfall.fault.Finding;
+import landfall.store.table.JsonOut;
 import landfall.store.table.TableOut;
 
 /** {@code crib export FILE.csv|.json}: all of it, to leave with at any time. */
@@ -52,27 +52,40 @@ final class CribExport implements CribPart {
     private static Exit tables(CribDesk desk, Path file) throws IOException {
         String stem = String.valueOf(file.getFileName()).replaceFirst("\\.csv$", "");
         Path events = file.resolveSibling(stem + ".events.csv");
+        Path jobs = file.resolveSibling(stem + ".jobs.csv");
         long things;
         long told;
+        long rows;
         try (BufferedWriter out = Files.newBufferedWriter(file)) {
             things = TableOut.things(desk.store(), out);
         }
         try (BufferedWriter out = Files.newBufferedWriter(events)) {
             told = TableOut.events(desk.store(), out);
         }
+        try (BufferedWriter out = Files.newBufferedWriter(jobs)) {
+            rows = TableOut.jobs(desk.store(), out);
+        }
         return desk.say(
-                CribJson.facts(
-                        Map.of("things", things, "events", told, "files", List.of(file.toString(), events.toString()))),
-                Words.of("crib.exportedTables", things, file, told, events));
+                CribJson.facts(Map.of(
+                        "things",
+                        things,
+                        "events",
+                        told,
+                        "jobRows",
+                        rows,
+                        "files",
+                        List.of(file.toString(), events.toString(), jobs.toString()))),
+                Words.of("crib.exportedTables", things, file, told, events, rows, jobs));
     }
 
     private static Exit json(CribDesk desk, Path file) throws IOException {
-        long things;
+        JsonOut.Counts counts;
         try (BufferedWriter out = Files.newBufferedWriter(file)) {
-            things = CribExportJson.write(desk.store(), out);
+            counts = JsonOut.write(desk.store(), out);
         }
         return desk.say(
-                CribJson.facts(Map.of("things", things, "files", List.of(file.toString()))),
-                Words.of("crib.exported", things, file));
+                CribJson.facts(
+                        Map.of("things", counts.things(), "jobs", counts.jobs(), "files", List.of(file.toString()))),
+                Words.of("crib.exported", counts.things(), counts.jobs(), file));
     }
 }

@@ -12,6 +12,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import landfall.app.crib.CribJson;
@@ -22,7 +23,7 @@ import landfall.store.table.Report;
 import landfall.store.table.TableIn;
 import landfall.store.table.Wish;
 
-/** {@code crib import FILE.csv}: things or events out of a table. */
+/** {@code crib import FILE.csv|.json}: things, events or jobs out of a table, or a whole crib that was written out. */
 final class CribImport implements CribPart {
     @Override
     public String word() {
@@ -31,7 +32,7 @@ final class CribImport implements CribPart {
 
     @Override
     public String usage() {
-        return "import FILE.csv [--bad FILE.csv]";
+        return "import FILE.csv|.json [--bad FILE.csv]";
     }
 
     @Override
@@ -51,6 +52,14 @@ final class CribImport implements CribPart {
         Answer<Map<String, String>> map = map(desk.written().text("map").orElse(""));
         if (!(file instanceof Answer.Of<Path> path) || !(map instanceof Answer.Of<Map<String, String>> columns)) {
             return desk.refuse(file.findings().isEmpty() ? map.findings() : file.findings());
+        }
+        boolean json = isJson(path.value());
+        if (json && desk.written().text("map").isPresent()) {
+            return desk.refuse(List.of(new Finding(
+                    "map",
+                    desk.written().text("map").orElse(""),
+                    "names columns, and JSON has none",
+                    "leave it out, or import a table")));
         }
         Optional<String> badFile = desk.written().text("bad");
         try (BadRows bad = BadRows.to(badFile);
@@ -80,7 +89,14 @@ final class CribImport implements CribPart {
         return of.value().badRows() > 0 ? Exit.REFUSED : Exit.DONE;
     }
 
+    private static boolean isJson(Path path) {
+        return path.toString().toLowerCase(Locale.ROOT).endsWith(".json");
+    }
+
     private static Answer<Report> read(Path path, CribDesk desk, Wish wish, ImportWatch watch) {
+        if (isJson(path)) {
+            return json(path, desk, wish, watch);
+        }
         try (Reader in = new InputStreamReader(
                 Files.newInputStream(path),
                 StandardCharsets.UTF_8
@@ -88,6 +104,14 @@ final class CribImport implements CribPart {
                         .onMalformedInput(CodingErrorAction.REPLACE)
                         .onUnmappableCharacter(CodingErrorAction.REPLACE))) {
             return TableIn.read(desk.store(), in, wish, watch);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static Answer<Report> json(Path path, CribDesk desk, Wish wish, ImportWatch watch) {
+        try {
+            return TableIn.json(desk.store(), path, wish, watch);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -43,11 +43,22 @@ final class CribRestore implements CribPart {
             boolean same = Backup.content(desk.store()).equals(of.value());
             return desk.say(
                     CribJson.facts(Map.of(
-                            "things", of.value().things(), "events", of.value().events(), "verified", same)),
+                            "things",
+                            of.value().things(),
+                            "events",
+                            of.value().events(),
+                            "jobs",
+                            of.value().jobs(),
+                            "people",
+                            of.value().people(),
+                            "verified",
+                            same)),
                     Words.of(
                             "crib.restored",
                             of.value().things(),
                             of.value().events(),
+                            of.value().jobs(),
+                            of.value().people(),
                             same ? Words.of("text.yes") : Words.of("text.no")));
         } catch (InvalidPathException e) {
             return desk.refuse(List.of(new Finding("file", name, "cannot be the name of a file", "check the name")));

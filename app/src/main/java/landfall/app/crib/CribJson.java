@@ -10,14 +10,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import landfall.cards.crib.ShopLaws;
-import landfall.history.Event;
-import landfall.history.Standing;
 import landfall.store.crib.Glance;
 import landfall.store.crib.HandSet;
 import landfall.store.crib.Item;
-import landfall.store.crib.KeptEvent;
 import landfall.store.crib.Logged;
 import landfall.store.crib.Row;
+import landfall.store.crib.ThingJson;
 import landfall.store.table.Report;
 import landfall.wear.Due;
 
@@ -33,17 +31,7 @@ public final class CribJson {
      * @param due when it is due; null in the answer where nobody can tell
      */
     public static String kept(Glance kept, Optional<ShopLaws.Found> due) {
-        ObjectNode answer = thing(kept.item());
-        Standing standing = kept.standing();
-        answer.put("state", standing.status().word());
-        answer.put("place", standing.place());
-        ObjectNode uses = answer.putObject("uses");
-        uses.put("holes", standing.uses().holes());
-        uses.put("sinceSharp", standing.uses().sinceSharp());
-        uses.put("about", standing.uses().about());
-        uses.put("sharpenings", standing.uses().sharpenings());
-        ArrayNode events = answer.putArray("events");
-        kept.events().forEach(event -> events.add(event(event, kept.isTakenBack(event))));
+        ObjectNode answer = ThingJson.whole(kept, Map.of());
         answer.put("earlier", kept.earlier());
         answer.set("due", due.<JsonNode>map(CribJson::due).orElse(JSON.nullNode()));
         return closed(answer);
@@ -60,45 +48,6 @@ public final class CribJson {
                 .put("expected", due.left().expected())
                 .put("high", due.left().high())
                 .put("unit", "holes");
-        return node;
-    }
-
-    private static ObjectNode thing(Item item) {
-        ObjectNode node = JSON.createObjectNode();
-        node.put("mark", item.mark().text());
-        node.put("kind", item.kind().word());
-        if (!item.handSet().isEmpty()) {
-            node.put("set", item.handSet());
-        }
-        node.set("card", nested(item.card()));
-        return node;
-    }
-
-    /** Paths with dots become objects in objects, as in a card's file. */
-    private static ObjectNode nested(Map<String, String> fields) {
-        ObjectNode root = JSON.createObjectNode();
-        fields.forEach((path, text) -> {
-            ObjectNode at = root;
-            String[] keys = path.split("\\.");
-            for (int i = 0; i < keys.length - 1; i++) {
-                at = at.get(keys[i]) instanceof ObjectNode inner ? inner : at.putObject(keys[i]);
-            }
-            at.put(keys[keys.length - 1], text);
-        });
-        return root;
-    }
-
-    private static ObjectNode event(KeptEvent kept, boolean takenBack) {
-        Event event = kept.event();
-        ObjectNode node = JSON.createObjectNode();
-        node.put("seq", event.seq());
-        node.put("at", event.at().toString());
-        node.put("kind", event.kind().word());
-        node.put("by", event.by());
-        node.set("fields", nested(kept.fields()));
-        if (takenBack) {
-            node.put("takenBack", true);
-        }
         return node;
     }
 
@@ -129,7 +78,7 @@ public final class CribJson {
     }
 
     static ObjectNode row(Row row) {
-        ObjectNode node = thing(row.item());
+        ObjectNode node = ThingJson.thing(row.item());
         node.put("size", row.item().size());
         node.put("state", row.status().word());
         node.put("place", row.place());
@@ -141,14 +90,14 @@ public final class CribJson {
 
     /** {@code crib add}. */
     public static String added(Item item) {
-        return closed(thing(item));
+        return closed(ThingJson.thing(item));
     }
 
     /** {@code crib log}. */
     public static String logged(Logged kept) {
         ObjectNode answer = JSON.createObjectNode();
         answer.put("mark", kept.item().mark().text());
-        answer.set("event", event(kept.event(), false));
+        answer.set("event", ThingJson.event(kept.event(), false));
         answer.put("seq", kept.seq());
         return closed(answer);
     }

@@ -164,7 +164,7 @@ class CribCommandTest {
         crib("add", "M8x1.25-6H", "--mark", "T-1");
         String file = folder.resolve("crib.backup").toString();
         assertThat(json("backup", file).path("verified").asBoolean()).isTrue();
-        assertThat(crib("restore", file).err()).contains("holds a crib already");
+        assertThat(crib("restore", file).err()).contains("holds a crib or people already");
         store = folder.resolve("new.db").toString();
         assertThat(json("restore", file).path("verified").asBoolean()).isTrue();
         assertThat(json("list").path("taps")).hasSize(1);

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -159,5 +160,33 @@ class JobCommandTest {
                         .path("why")
                         .asText())
                 .startsWith("is not JSON");
+    }
+
+    @Test
+    void allOfAnExportReadsBackToTheSameCrib() throws IOException {
+        String number = added();
+        run("job", "done", number, "1", "--tap", "T-8", "--count", "5", "--by", "Ida");
+        Path table = folder.resolve("out.csv");
+        Path json = folder.resolve("out.json");
+        JsonNode tables = json(run("crib", "export", table.toString(), "--json"));
+        assertThat(tables.path("files")).hasSize(3);
+        assertThat(run("crib", "export", json.toString()).out()).startsWith("3 things and 1 jobs are in");
+        String shown = run("job", "show", number, "--json").out();
+        for (List<String> files : List.of(
+                List.of(json.toString()),
+                List.of(
+                        table.toString(),
+                        folder.resolve("out.events.csv").toString(),
+                        folder.resolve("out.jobs.csv").toString()))) {
+            String other = folder.resolve("other-" + files.size() + ".db").toString();
+            for (String file : files) {
+                assertThat(Run.of("crib", "import", file, "--store", other).exit())
+                        .isEqualTo(Exit.DONE);
+            }
+            assertThat(Run.of("job", "show", number, "--json", "--store", other).out())
+                    .isEqualTo(shown);
+        }
+        assertThat(run("crib", "import", json.toString(), "--map", "a=mark").err())
+                .contains("JSON has none");
     }
 }

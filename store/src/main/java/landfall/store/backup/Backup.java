@@ -24,8 +24,8 @@ import landfall.store.Store;
 import landfall.store.StoreAddress;
 import landfall.store.crib.CribScan;
 import landfall.store.job.JobRows;
+import landfall.store.people.PeopleScan;
 import org.jdbi.v3.core.Handle;
-import org.jspecify.annotations.Nullable;
 
 /** Writes a whole crib to a file and reads it back. */
 public final class Backup {
@@ -39,17 +39,21 @@ public final class Backup {
             CribScan.events(handle, event -> digesting.event(Records.event(event)));
             JobRows.jobs(handle, job -> digesting.job(Records.job(job)));
             JobRows.done(handle, done -> digesting.done(Records.done(done)));
+            PeopleScan.each(handle, held -> digesting.person(Records.person(held)));
             return digesting.content();
         });
     }
 
-    /** Writes the file under another name first, so that an older backup of that name is there until the new one is. */
+    /**
+     * Writes the file under another name first, so that an older backup of that name is there until the new one is.
+     * Nobody but its owner may read it, where the folder knows owners: it holds the hashes of passwords.
+     */
     public static Content write(Store store, Path file, Instant at) {
         Path part = file.resolveSibling(file.getFileName() + ".part");
         try {
             Content content;
-            try (BufferedWriter out = new BufferedWriter(new OutputStreamWriter(
-                    new GZIPOutputStream(Files.newOutputStream(part)), StandardCharsets.UTF_8))) {
+            try (BufferedWriter out = new BufferedWriter(
+                    new OutputStreamWriter(new GZIPOutputStream(OwnersFile.create(part)), StandardCharsets.UTF_8))) {
                 content = store.read(handle -> write(handle, out, at));
             }
             Files.move(part, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
@@ -72,14 +76,14 @@ public final class Backup {
             digesting.event(line);
             put(out, line);
         });
-        jobs(handle, out, digesting);
+        jobsAndPeople(handle, out, digesting);
         Content content = digesting.content();
         put(out, Records.tail(content));
         return content;
     }
 
-    /** After the events, which they point to. */
-    private static void jobs(Handle handle, BufferedWriter out, Digesting digesting) {
+    /** Jobs after the events, which they point to; then people. */
+    private static void jobsAndPeople(Handle handle, BufferedWriter out, Digesting digesting) {
         JobRows.jobs(handle, job -> {
             String line = Records.job(job);
             digesting.job(line);
@@ -88,6 +92,11 @@ public final class Backup {
         JobRows.done(handle, done -> {
             String line = Records.done(done);
             digesting.done(line);
+            put(out, line);
+        });
+        PeopleScan.each(handle, held -> {
+            String line = Records.person(held);
+            digesting.person(line);
             put(out, line);
         });
     }
@@ -103,9 +112,12 @@ public final class Backup {
 
     /** Reads a backup into an empty store, in one transaction; a file that is not whole is refused and nothing kept. */
     public static Answer<Content> restore(Store store, Path file) {
-        if (store.read(CribScan::count) > 0) {
+        if (store.read(handle -> CribScan.count(handle) + JobRows.count(handle) + PeopleScan.count(handle)) > 0) {
             return Answer.refused(new Finding(
-                    "store", store.address().words(), "holds a crib already", "restore into a new one: --store NEW"));
+                    "store",
+                    store.address().words(),
+                    "holds a crib or people already",
+                    "restore into a new one: --store NEW"));
         }
         Optional<Content> told = look(file);
         if (told.isEmpty()) {
@@ -146,49 +158,8 @@ public final class Backup {
 
     /** Reads to the end and compares; empty when the file is not what its last line says. */
     private static Optional<Content> look(Path file) {
-        Digesting digesting = new Digesting();
-        JsonNode[] tail = new JsonNode[1];
-        boolean[] headed = new boolean[1];
-        boolean whole = each(file, new Lines() {
-            @Override
-            public void thing(String line, JsonNode node) {
-                digesting.thing(line);
-            }
-
-            @Override
-            public void event(String line, JsonNode node) {
-                digesting.event(line);
-            }
-
-            @Override
-            public void job(String line, JsonNode node) {
-                digesting.job(line);
-            }
-
-            @Override
-            public void done(String line, JsonNode node) {
-                digesting.done(line);
-            }
-
-            @Override
-            public void other(JsonNode node) {
-                headed[0] |= node.path("landfall").asText().equals("crib")
-                        && node.path("form").asInt() == 1;
-                tail[0] = node;
-            }
-        });
-        Content content = digesting.content();
-        return whole && headed[0] && says(tail[0], content) ? Optional.of(content) : Optional.empty();
-    }
-
-    /** Whether the last line names this content; an older backup names no jobs and has none. */
-    private static boolean says(@Nullable JsonNode tail, Content content) {
-        return tail != null
-                && tail.path("record").asText().equals("tail")
-                && tail.path("sha256").asText().equals(content.sha256())
-                && tail.path("things").asLong() == content.things()
-                && tail.path("events").asLong() == content.events()
-                && tail.path("jobs").asLong() == content.jobs();
+        Looking looking = new Looking();
+        return each(file, looking) ? looking.content() : Optional.empty();
     }
 
     /** Whether every line could be read. */
@@ -202,6 +173,7 @@ public final class Backup {
                     case Records.EVENT -> lines.event(line, node);
                     case Records.JOB -> lines.job(line, node);
                     case Records.DONE -> lines.done(line, node);
+                    case Records.PERSON -> lines.person(line, node);
                     default -> lines.other(node);
                 }
             }

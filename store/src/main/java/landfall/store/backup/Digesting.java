@@ -12,6 +12,7 @@ final class Digesting {
     private long things;
     private long events;
     private long jobs;
+    private long people;
 
     Digesting() {
         try {
@@ -40,11 +41,16 @@ final class Digesting {
         take(line);
     }
 
+    void person(String line) {
+        people++;
+        take(line);
+    }
+
     private void take(String line) {
         digest.update((line + "\n").getBytes(StandardCharsets.UTF_8));
     }
 
     Content content() {
-        return new Content(things, events, jobs, HexFormat.of().formatHex(digest.digest()));
+        return new Content(things, events, jobs, people, HexFormat.of().formatHex(digest.digest()));
     }
 }

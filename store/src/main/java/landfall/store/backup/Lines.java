@@ -14,6 +14,8 @@ interface Lines {
     /** Which event belongs to which line of a job. */
     void done(String line, JsonNode node);
 
+    void person(String line, JsonNode node);
+
     /** Head and tail. */
     void other(JsonNode node);
 }

@@ -8,17 +8,23 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.Instant;
+import java.time.format.DateTimeParseException;
+import java.util.Optional;
 import java.util.TreeMap;
 import landfall.store.crib.CribScan;
 import landfall.store.crib.Row;
 import landfall.store.job.JobRows;
+import landfall.store.people.PeopleScan;
+import landfall.store.people.Person;
 
-/** Things and events as lines of a backup. */
+/** What lies in a store as lines of a backup. */
 final class Records {
     static final String THING = "thing";
     static final String EVENT = "event";
     static final String JOB = "job";
     static final String DONE = "done";
+    static final String PERSON = "person";
+    static final int FORM = 2;
     private static final ObjectMapper JSON = new ObjectMapper();
 
     private Records() {}
@@ -73,11 +79,40 @@ final class Records {
                 .toString();
     }
 
+    static String person(PeopleScan.Held held) {
+        Person person = held.person();
+        return JSON.createObjectNode()
+                .put("record", PERSON)
+                .put("name", person.name().text())
+                .put("shown", person.shown())
+                .put("role", person.role().word())
+                .put("password", held.hash())
+                .put("active", person.active())
+                .put("since", person.since().toString())
+                .toString();
+    }
+
+    /** The person of a line; empty where there can be no such one. */
+    static Optional<PeopleScan.Held> person(JsonNode node) {
+        try {
+            return PeopleScan.read(
+                    new PeopleScan.Words(
+                            node.path("name").asText(),
+                            node.path("shown").asText(),
+                            node.path("role").asText()),
+                    node.path("active").asBoolean(),
+                    Instant.parse(node.path("since").asText()),
+                    node.path("password").asText());
+        } catch (DateTimeParseException e) {
+            return Optional.empty();
+        }
+    }
+
     static String head(Instant at) {
         return JSON.createObjectNode()
                 .put("record", "head")
                 .put("landfall", "crib")
-                .put("form", 1)
+                .put("form", FORM)
                 .put("at", at.toString())
                 .toString();
     }
@@ -88,6 +123,7 @@ final class Records {
                 .put("things", content.things())
                 .put("events", content.events())
                 .put("jobs", content.jobs())
+                .put("people", content.people())
                 .put("sha256", content.sha256())
                 .toString();
     }

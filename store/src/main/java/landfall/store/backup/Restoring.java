@@ -17,6 +17,7 @@ import landfall.store.crib.Item;
 import landfall.store.crib.SeenTickets;
 import landfall.store.job.JobRows;
 import landfall.store.job.KeptJob;
+import landfall.store.people.PeopleScan;
 import org.jdbi.v3.core.Handle;
 
 /** Puts the records in; events come after all things, in the order of marks and numbers. */
@@ -73,6 +74,11 @@ final class Restoring implements Lines {
                 node.path("line").asInt(),
                 node.path("mark").asText(),
                 node.path("ticket").asText()));
+    }
+
+    @Override
+    public void person(String line, JsonNode node) {
+        PeopleScan.put(handle, Records.person(node).orElseThrow());
     }
 
     @Override

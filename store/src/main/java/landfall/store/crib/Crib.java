@@ -84,19 +84,21 @@ public final class Crib {
 
     /** One thing as it stands, with part of what happened to it. */
     public Optional<Glance> look(Mark mark, Window window) {
-        return store.read(handle -> ItemRows.find(handle, mark).map(row -> {
-            List<KeptEvent> events = EventRows.before(handle, mark, window);
-            long first = events.isEmpty() ? 0 : events.get(0).event().seq();
-            Standing standing = row.current()
-                    ? row.standing()
-                    : EventRows.history(handle, mark).standing();
-            return new Glance(
-                    row.item(),
-                    standing,
-                    events,
-                    EventRows.takenBack(handle, mark),
-                    EventRows.countBefore(handle, mark, first));
-        }));
+        return store.read(handle -> ItemRows.find(handle, mark).map(row -> look(handle, row, window)));
+    }
+
+    static Glance look(Handle handle, Row row, Window window) {
+        Mark mark = row.item().mark();
+        List<KeptEvent> events = EventRows.before(handle, mark, window);
+        long first = events.isEmpty() ? 0 : events.get(0).event().seq();
+        Standing standing =
+                row.current() ? row.standing() : EventRows.history(handle, mark).standing();
+        return new Glance(
+                row.item(),
+                standing,
+                events,
+                EventRows.takenBack(handle, mark),
+                EventRows.countBefore(handle, mark, first));
     }
 
     /** One thing as a list shows it. */

@@ -2,6 +2,8 @@
 package landfall.store.crib;
 
 import java.time.Instant;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
 
@@ -33,6 +35,23 @@ public final class CribScan {
                                 rows.getString("fields"),
                                 rows.getString("ticket"))))
                 .useStream(all -> all.forEach(each));
+    }
+
+    /** A thing with all its events, and the tickets of the events by their numbers. */
+    public static Whole whole(Handle handle, Row row) {
+        Map<Long, String> tickets = new HashMap<>();
+        handle.createQuery("select seq, ticket from event where mark = :mark")
+                .bind("mark", row.item().mark().text())
+                .map((rows, context) -> tickets.put(rows.getLong("seq"), rows.getString("ticket")))
+                .list();
+        return new Whole(Crib.look(handle, row, Window.newest(Integer.MAX_VALUE)), tickets);
+    }
+
+    /** @param tickets by the number of the event */
+    public record Whole(Glance thing, Map<Long, String> tickets) {
+        public Whole {
+            tickets = Map.copyOf(tickets);
+        }
     }
 
     /** The number of things that were ever entered: none for a new store. */

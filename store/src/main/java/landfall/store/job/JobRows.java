@@ -95,6 +95,10 @@ public final class JobRows {
                 .list();
     }
 
+    public static long count(Handle handle) {
+        return handle.createQuery("select count(*) from job").mapTo(Long.class).one();
+    }
+
     static List<RawDone> done(Handle handle, String number) {
         return handle.createQuery("select mark, ticket, job, line from job_done where job = :job order by mark, ticket")
                 .bind("job", number)

@@ -6,6 +6,7 @@ import com.password4j.types.Argon2;
 import java.nio.charset.StandardCharsets;
 import java.security.SecureRandom;
 import java.util.concurrent.Semaphore;
+import java.util.regex.Pattern;
 
 /**
  * Hashes of passwords: Argon2id (RFC 9106) with 19 MiB, two passes, one lane, the least that the OWASP cheat sheet on
@@ -20,6 +21,9 @@ final class Hashing {
 
     /** So many at once, that a flood of sign-ins takes no more memory than this. */
     private static final Semaphore TURNS = new Semaphore(2, true);
+
+    private static final Pattern HASH =
+            Pattern.compile("\\$argon2id\\$v=19\\$m=\\d{1,7},t=\\d{1,3},p=\\d{1,2}\\$[A-Za-z0-9+/]+\\$[A-Za-z0-9+/]+");
 
     private static final SecureRandom RANDOM = new SecureRandom();
 
@@ -49,6 +53,11 @@ final class Hashing {
         } finally {
             TURNS.release();
         }
+    }
+
+    /** Whether that is a hash as they are kept here. */
+    static boolean isHash(String text) {
+        return HASH.matcher(text).matches();
     }
 
     /** Takes as long as a comparison, and never agrees. */

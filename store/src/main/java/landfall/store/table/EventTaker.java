@@ -133,7 +133,7 @@ final class EventTaker implements TableIn.RowTaker {
     }
 
     @Override
-    public void end() {
+    public void end(Report report) {
         crib.end();
     }
 }

@@ -60,12 +60,12 @@ final class JobTaker implements TableIn.RowTaker {
     }
 
     @Override
-    public void end() {
-        close();
+    public void end(Report report) {
+        close(report);
     }
 
     private List<Finding> job(JobNumber number, Line line, Report report) {
-        close();
+        close(report);
         Instant at;
         try {
             at = Instant.parse(line.cell("at"));
@@ -73,7 +73,6 @@ final class JobTaker implements TableIn.RowTaker {
             return List.of(new Finding("at", line.cell("at"), "is not a moment", "write 2026-11-20T08:30:00Z"));
         }
         open = new Open(number, new KeptJob.Made(at, line.cell("by")), of(line, JobForms.JOB.paths()));
-        report.added();
         return List.of();
     }
 
@@ -89,12 +88,11 @@ final class JobTaker implements TableIn.RowTaker {
             return bad.amiss().stream().map(one -> one.finding()).toList();
         }
         job.holes.add(cells);
-        report.added();
         return List.of();
     }
 
     private List<Finding> done(JobNumber number, Line line, Report report) {
-        close();
+        close(report);
         String at = line.cell("line");
         Optional<JobRows.RawJob> job = JobRows.find(handle, number.text());
         boolean there = job.isPresent()
@@ -126,12 +124,20 @@ final class JobTaker implements TableIn.RowTaker {
     }
 
     /** A job that is there already stays as it is. */
-    private void close() {
+    private void close(Report report) {
         Open job = open;
         open = null;
-        if (job != null && !job.holes.isEmpty()) {
-            JobRows.addIfFree(
-                    handle, new JobRows.RawJob(job.number.text(), job.made, new JobCard(job.fields, job.holes)));
+        if (job == null || job.holes.isEmpty()) {
+            return;
+        }
+        boolean free = JobRows.addIfFree(
+                handle, new JobRows.RawJob(job.number.text(), job.made, new JobCard(job.fields, job.holes)));
+        for (int row = 0; row <= job.holes.size(); row++) {
+            if (free) {
+                report.added();
+            } else {
+                report.unchanged();
+            }
         }
     }
 

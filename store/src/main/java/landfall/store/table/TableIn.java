@@ -1,8 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.store.table;
 
+import java.io.IOException;
 import java.io.Reader;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
 import landfall.fault.Answer;
 import landfall.fault.Finding;
 import landfall.store.Store;
@@ -25,7 +30,6 @@ public final class TableIn {
     private final Wish wish;
     private final Watch watch;
     private final Report report = new Report();
-    private final CsvRows rows;
     private final SeenTickets seen = new SeenTickets();
 
     /** Who looks on while a table is read. */
@@ -37,34 +41,64 @@ public final class TableIn {
         boolean stopsAfter(long rows);
     }
 
-    private TableIn(Reader in, Wish wish, Watch watch) {
-        this.rows = new CsvRows(in);
+    private TableIn(Wish wish, Watch watch) {
         this.wish = wish;
         this.watch = watch;
     }
 
     /**
-     * Reads to the end and keeps what the wish says: all or none in one transaction, what is good in one for some ten
-     * thousand rows each.
+     * Reads to the end and keeps what the wish says: all or none in one transaction, what is good in one for some
+     * hundred thousand rows each.
      *
      * @param in decoded so that bytes which are not UTF-8 become the replacement sign
      * @throws StoreFault when the store fails; what was kept before stays and is told
      */
     public static Answer<Report> read(Store store, Reader in, Wish wish, Watch watch) {
-        return new TableIn(in, wish, watch).read(store);
+        CsvRows rows = new CsvRows(in);
+        Answer<Columns> head = head(rows, wish);
+        return head instanceof Answer.Of<Columns> of
+                ? new TableIn(wish, watch)
+                        .read(store, List.of(new Part(of.value(), () -> read(of.value(), rows, wish))))
+                : Answer.refused(head.findings());
     }
 
-    private Answer<Report> read(Store store) {
-        Answer<Columns> head = head();
-        if (!(head instanceof Answer.Of<Columns> of)) {
-            return Answer.refused(head.findings());
+    /**
+     * The same for a whole crib that was written out as JSON: things, then events, then jobs. Lines are those of the
+     * file.
+     *
+     * @throws IOException when the file cannot be read
+     */
+    public static Answer<Report> json(Store store, Path file, Wish wish, Watch watch) throws IOException {
+        Optional<Finding> amiss = JsonRows.amiss(file);
+        if (amiss.isPresent()) {
+            return Answer.refused(amiss.get());
         }
-        Columns columns = of.value();
-        boolean whole = wish.how().dry() || wish.how().allOrNone();
-        try (RowFeed<Read> feed = new RowFeed<>(() -> read(columns))) {
-            boolean more = true;
-            while (more) {
-                more = some(store, feed, new Part(columns, whole || columns.tellJobs() ? Long.MAX_VALUE : AT_ONCE));
+        try (JsonRows things = new JsonRows(file, JsonRows.Part.THINGS, wish.now());
+                JsonRows events = new JsonRows(file, JsonRows.Part.EVENTS, wish.now());
+                JsonRows jobs = new JsonRows(file, JsonRows.Part.JOBS, wish.now())) {
+            return new TableIn(wish, watch)
+                    .read(
+                            store,
+                            List.of(
+                                    part(JsonRows.Part.THINGS, things),
+                                    part(JsonRows.Part.EVENTS, events),
+                                    part(JsonRows.Part.JOBS, jobs)));
+        }
+    }
+
+    private static Part part(JsonRows.Part part, JsonRows rows) {
+        return new Part(part.columns(), () -> {
+            Line line = rows.next();
+            return line == null ? null : new Read(line.number(), List.of(), line);
+        });
+    }
+
+    private Answer<Report> read(Store store, List<Part> parts) {
+        try {
+            if (wish.how().dry() || wish.how().allOrNone()) {
+                whole(store, parts);
+            } else {
+                parts.forEach(part -> some(store, part));
             }
             report.keep(true);
         } catch (KeepNothing e) {
@@ -74,13 +108,39 @@ public final class TableIn {
         return Answer.of(report);
     }
 
+    /** All parts in one transaction. */
+    private void whole(Store store, List<Part> parts) {
+        told(store, 0, handle -> {
+            parts.forEach(part -> {
+                try (RowFeed<Read> feed = new RowFeed<>(part.rows)) {
+                    some(feed, part.columns, handle, Long.MAX_VALUE);
+                }
+            });
+            if (wish.how().dry() || report.badRows() > 0 || report.isStopped()) {
+                throw new KeepNothing();
+            }
+            return true;
+        });
+    }
+
+    /** One part, some rows in each transaction; a job stands in several rows, so that all of them are in one. */
+    private void some(Store store, Part part) {
+        long most = part.columns.tellJobs() ? Long.MAX_VALUE : AT_ONCE;
+        try (RowFeed<Read> feed = new RowFeed<>(part.rows)) {
+            boolean more = !report.isStopped();
+            while (more) {
+                more = told(store, report.rows(), handle -> some(feed, part.columns, handle, most));
+            }
+        }
+    }
+
     /** A row with its cells by name, or with what keeps it from being read. */
     private record Read(long number, List<Finding> findings, Line line) {}
 
-    /** What is done in one transaction. */
-    private record Part(Columns columns, long most) {}
+    /** Rows of one shape. */
+    private record Part(Columns columns, Supplier<@Nullable Read> rows) {}
 
-    private @Nullable Read read(Columns columns) {
+    private static @Nullable Read read(Columns columns, CsvRows rows, Wish wish) {
         CsvRows.Row row = rows.next();
         if (row == null) {
             return null;
@@ -90,19 +150,10 @@ public final class TableIn {
         return new Read(row.line(), findings, line);
     }
 
-    /** One transaction; whether there is more to read. */
-    private boolean some(Store store, RowFeed<Read> feed, Part part) {
-        long before = report.rows();
+    /** One transaction; when the store fails, how many rows were kept before is told. */
+    private boolean told(Store store, long before, Function<Handle, Boolean> work) {
         try {
-            return store.write(handle -> {
-                RowTaker taker = taker(part.columns, handle);
-                boolean more = some(feed, taker, part.most);
-                taker.end();
-                if (wish.how().dry() || (wish.how().allOrNone() && (report.badRows() > 0 || report.isStopped()))) {
-                    throw new KeepNothing();
-                }
-                return more;
-            });
+            return store.write(work);
         } catch (StoreFault e) {
             String kept = wish.how().allOrNone() || wish.how().dry()
                     ? "nothing of the table"
@@ -113,6 +164,14 @@ public final class TableIn {
                     e.finding().mend(),
                     e);
         }
+    }
+
+    /** Whether there is more to read. */
+    private boolean some(RowFeed<Read> feed, Columns columns, Handle handle, long most) {
+        RowTaker taker = taker(columns, handle);
+        boolean more = some(feed, taker, most);
+        taker.end(report);
+        return more;
     }
 
     private RowTaker taker(Columns columns, Handle handle) {
@@ -142,7 +201,7 @@ public final class TableIn {
         return true;
     }
 
-    private Answer<Columns> head() {
+    private static Answer<Columns> head(CsvRows rows, Wish wish) {
         CsvRows.Row head = rows.next();
         if (head == null) {
             return Answer.refused(
@@ -202,7 +261,7 @@ public final class TableIn {
         List<Finding> take(Line line, Report report);
 
         /** After the last row. */
-        void end();
+        void end(Report report);
     }
 
     /** Ends the transaction so that nothing of it stays. */

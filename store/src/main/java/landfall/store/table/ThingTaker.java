@@ -55,7 +55,7 @@ final class ThingTaker implements TableIn.RowTaker {
     }
 
     @Override
-    public void end() {
+    public void end(Report report) {
         crib.end();
     }
 

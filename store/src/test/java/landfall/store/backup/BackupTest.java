@@ -4,20 +4,34 @@ package landfall.store.backup;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.OutputStreamWriter;
 import java.io.StringReader;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.security.MessageDigest;
 import java.time.Instant;
 import java.time.ZonedDateTime;
 import java.util.Arrays;
+import java.util.HexFormat;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Stream;
+import java.util.zip.GZIPOutputStream;
 import landfall.store.Store;
 import landfall.store.StoreAddress;
 import landfall.store.Stores;
 import landfall.store.crib.Crib;
 import landfall.store.crib.Wanted;
+import landfall.store.people.Password;
+import landfall.store.people.People;
+import landfall.store.people.Person;
+import landfall.store.people.PersonName;
+import landfall.store.people.Role;
+import landfall.store.people.SignIns;
 import landfall.store.table.TableIn;
 import landfall.store.table.Wish;
 import org.junit.jupiter.api.Test;
@@ -45,7 +59,7 @@ class BackupTest {
             assertThat(written.things()).isEqualTo(40);
             assertThat(written).isEqualTo(Backup.content(store));
             assertThat(Backup.proves(file, written, Stores.CLOCK)).isTrue();
-            assertThat(Backup.proves(file, new Content(40, 1, 0, written.sha256()), Stores.CLOCK))
+            assertThat(Backup.proves(file, new Content(40, 1, 0, 0, written.sha256()), Stores.CLOCK))
                     .isFalse();
             Stores.both().forEach(target -> {
                 try (Store other = Stores.open(target)) {
@@ -54,6 +68,58 @@ class BackupTest {
                     assertThat(new Crib(other).list(Wanted.all())).isEqualTo(new Crib(store).list(Wanted.all()));
                 }
             });
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("stores")
+    void peopleComeBackWithTheirPasswordsAndNobodyIsSignedIn(StoreAddress address) throws IOException {
+        Path file = folder.resolve("crib.backup");
+        Password password = new Password("fifteen signs at least");
+        PersonName ida = new PersonName("ida");
+        try (Store store = Stores.open(address)) {
+            People people = new People(store, Stores.CLOCK);
+            Person keeps = people.add(ida, "Ida Marsh", Role.KEEP, password).orThrow();
+            people.add(new PersonName("jon"), "Jon", Role.USE, password).orThrow();
+            people.close(new PersonName("jon")).orThrow();
+            String token = new SignIns(store, Stores.CLOCK).begin(keeps, Optional.empty());
+            Content written = Backup.write(store, file, NOW);
+            assertThat(written.people()).isEqualTo(2);
+            assertThat(Backup.proves(file, written, Stores.CLOCK)).isTrue();
+            assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file)))
+                    .isEqualTo("rw-------");
+            Stores.both().forEach(target -> {
+                try (Store other = Stores.open(target)) {
+                    assertThat(Backup.restore(other, file).orThrow()).isEqualTo(written);
+                    assertThat(Backup.content(other)).isEqualTo(written);
+                    People restored = new People(other, Stores.CLOCK);
+                    assertThat(restored.list()).isEqualTo(people.list());
+                    assertThat(restored.enter(Optional.of(ida), password)).contains(keeps);
+                    assertThat(restored.enter(Optional.of(new PersonName("jon")), password))
+                            .isEmpty();
+                    assertThat(new SignIns(other, Stores.CLOCK).find(token)).isEmpty();
+                    assertThat(Backup.restore(other, file).findings().get(0).why())
+                            .isEqualTo("holds a crib or people already");
+                }
+            });
+        }
+    }
+
+    @Test
+    void aBackupThatTellsNoHashIsRefusedThoughItsDigestAgrees() throws Exception {
+        Path file = folder.resolve("crib.backup");
+        String person = "{\"record\":\"person\",\"name\":\"ida\",\"shown\":\"Ida\",\"role\":\"keep\","
+                + "\"password\":\"open\",\"active\":true,\"since\":\"2026-11-25T08:00:00Z\"}\n";
+        String digest = HexFormat.of()
+                .formatHex(MessageDigest.getInstance("SHA-256").digest(person.getBytes(StandardCharsets.UTF_8)));
+        try (Writer out =
+                new OutputStreamWriter(new GZIPOutputStream(Files.newOutputStream(file)), StandardCharsets.UTF_8)) {
+            out.write("{\"record\":\"head\",\"landfall\":\"crib\",\"form\":2}\n" + person
+                    + "{\"record\":\"tail\",\"people\":1,\"sha256\":\"" + digest + "\"}\n");
+        }
+        try (Store other = Stores.open(Stores.newFile())) {
+            assertThat(Backup.restore(other, file).findings().get(0).why())
+                    .isEqualTo("is no backup of a crib, or is not whole");
         }
     }
 
@@ -86,7 +152,7 @@ class BackupTest {
             fill(store);
             Backup.write(store, file, NOW);
             assertThat(Backup.restore(store, file).findings().get(0).sentence())
-                    .endsWith("holds a crib already. To mend: restore into a new one: --store NEW.");
+                    .endsWith("holds a crib or people already. To mend: restore into a new one: --store NEW.");
         }
     }
 

@@ -3,8 +3,12 @@ package landfall.store.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.BufferedWriter;
+import java.io.IOException;
 import java.io.StringReader;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZonedDateTime;
@@ -31,11 +35,13 @@ import landfall.store.backup.Backup;
 import landfall.store.crib.Crib;
 import landfall.store.crib.Item;
 import landfall.store.crib.Saying;
+import landfall.store.table.JsonOut;
 import landfall.store.table.Report;
 import landfall.store.table.TableIn;
 import landfall.store.table.TableOut;
 import landfall.store.table.Wish;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -48,6 +54,9 @@ class JobsTest {
             M8x1.25-6H,C45,16,blind,12,A,"oil, not water"
             1/4-20 UNC-2B,C45,.5,through,4,,
             """;
+
+    private static final Wish.How KEEP = new Wish.How(false, false, false);
+    private static final Wish.How DRY = new Wish.How(true, false, false);
 
     @TempDir
     private Path folder;
@@ -231,6 +240,71 @@ class JobsTest {
 
     @ParameterizedTest
     @MethodSource("stores")
+    void anExportInJsonReadsBackToTheSameDigestInEitherKindOfStore(StoreAddress address) throws IOException {
+        Path file = folder.resolve("crib.json");
+        try (Store store = Stores.open(address)) {
+            JobNumber job = fill(store);
+            done(store, job, 1, "T-8", 5, "a").orThrow();
+            new Jobs(store).takeBack(new Done.Place(job, 1), "wrong tap", IDA).orThrow();
+            done(store, job, 2, "T-25", 2, "b").orThrow();
+            try (BufferedWriter out = Files.newBufferedWriter(file)) {
+                assertThat(JsonOut.write(store, out)).isEqualTo(new JsonOut.Counts(3, 1));
+            }
+            Stores.both().forEach(target -> {
+                try (Store other = Stores.open(target)) {
+                    assertThat(json(other, file, DRY).orThrow().bad()).isEmpty();
+                    assertThat(Backup.content(other).things()).isZero();
+                    Report report = json(other, file, KEEP).orThrow();
+                    assertThat(report.bad()).isEmpty();
+                    assertThat(report.addedRows()).isEqualTo(3 + 3 + 5);
+                    assertThat(Backup.content(other)).isEqualTo(Backup.content(store));
+                    assertThat(json(other, file, KEEP).orThrow().unchangedRows())
+                            .isEqualTo(3 + 3 + 5);
+                    assertThat(Backup.content(other)).as("read twice").isEqualTo(Backup.content(store));
+                }
+            });
+        }
+    }
+
+    @Test
+    void whatIsAmissInAnExportIsToldWithItsLineAndTheRestIsKept() throws IOException {
+        Path file = folder.resolve("crib.json");
+        Files.writeString(file, """
+                {"landfall":1,"things":[
+                {"mark":"T-1","kind":"tap","card":{"thread":"M8x1.25-6H","flute":{"count":"4"}},"events":[]},
+                {"mark":"T-2","kind":"tap","card":{"thread":"M8x1.25-6H"},"events":[
+                {"at":"2026-11-25T08:00:00Z","kind":"tapped","by":"Ida","fields":{"holes":"two"}},
+                {"at":"2026-11-25T08:00:00Z","kind":"tapped","by":"Ida","fields":{"holes":"4"},"ticket":"x"}]}
+                ],"more":{"a":[1]}}
+                """);
+        try (Store store = Stores.open(Stores.newFile())) {
+            Report none = json(store, file, new Wish.How(false, true, false)).orThrow();
+            assertThat(none.isKept()).isFalse();
+            assertThat(Backup.content(store).things()).isZero();
+            Report report = json(store, file, KEEP).orThrow();
+            assertThat(report.bad())
+                    .extracting(bad -> bad.line() + " " + bad.finding().field())
+                    .containsExactly("2 flute.count", "3 holes");
+            assertThat(Backup.content(store).events()).isEqualTo(1);
+            Files.writeString(file, "{\"landfall\":1,\"things\":[\n{\"mark\":\"T-3\",");
+            assertThat(json(store, file, KEEP).findings().get(0).sentence()).contains("is not JSON in line 2");
+            Files.writeString(file, "{\"taps\":[]}");
+            assertThat(json(store, file, KEEP).findings().get(0).why()).isEqualTo("holds no things of a crib");
+            assertThat(Backup.content(store).things()).isEqualTo(1);
+        }
+    }
+
+    private static Answer<Report> json(Store store, Path file, Wish.How how) {
+        Wish wish = new Wish(Map.of(), how, "Ida", ZonedDateTime.parse("2026-11-25T08:00:00Z"));
+        try {
+            return TableIn.json(store, file, wish, TableIn.Watch.NOBODY);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("stores")
     void badRowsOfATableOfJobsAreToldWithTheirLines(StoreAddress address) {
         try (Store store = Stores.open(address)) {
             String number = JobNumber.numbered(1).text();
@@ -252,8 +326,7 @@ class JobsTest {
     }
 
     private static Report read(Store store, String table) {
-        Wish wish = new Wish(
-                Map.of(), new Wish.How(false, false, false), "Ida", ZonedDateTime.parse("2026-11-25T08:00:00Z"));
+        Wish wish = new Wish(Map.of(), KEEP, "Ida", ZonedDateTime.parse("2026-11-25T08:00:00Z"));
         return TableIn.read(store, new StringReader(table), wish, TableIn.Watch.NOBODY)
                 .orThrow();
     }
