@@ -1,13 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.envelope;
 
-import java.util.ArrayList;
-import java.util.List;
 import landfall.grind.ChamferRelief;
 import landfall.grind.GrindSetup;
 import landfall.quantity.Angle;
 import landfall.quantity.Length;
 import landfall.working.Pen;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The whole chamfer as the wheel leaves it: the radius on every land, by land angle and height from the point.
@@ -63,12 +62,16 @@ public final class ChamferGround {
         ChebyshevHeights heights = new ChebyshevHeights(PLANES, length(setup));
         Lands lands = lands(setup, (int) Math.ceil(setup.land().rad() / STEP.rad()));
         double[][][] radius = new double[lands.count][PLANES][lands.steps + 1];
+        CamMotion motion = motion(setup, errors);
         for (int p = 0; p < PLANES; p++) {
-            Plane plane = new Plane(setup, swivel, errors, heights.node(p));
+            Plane plane = new Plane(setup, motion, swivel, errors, heights.node(p));
             for (int land = 0; land < lands.count; land++) {
-                for (int k = 0; k <= lands.steps; k++) {
-                    radius[land][p][k] = plane.left(land, lands.round(land, lands.theta(k), heights.node(p)));
-                }
+                // no index error: every land meets the wheel alike
+                double[] like = land > 0 && plane.isEven() ? radius[0][p] : null;
+                plane.fill(radius[land][p], lands.round(land, 0, heights.node(p)), lands.theta(1), like);
+            }
+            for (int land = 0; land < lands.count; land++) {
+                plane.shift(radius[land][p], land, lands.round(land, 0, heights.node(p)), lands.theta(1));
             }
         }
         return new ChamferGround(lands, heights, radius);
@@ -78,10 +81,15 @@ public final class ChamferGround {
     static double[][] edges(GrindSetup setup, Angle swivel, Errors errors, ChebyshevHeights heights) {
         Lands lands = lands(setup, 1);
         double[][] edges = new double[lands.count][heights.count()];
+        CamMotion motion = motion(setup, errors);
         for (int p = 0; p < heights.count(); p++) {
-            Plane plane = new Plane(setup, swivel, errors, heights.node(p));
+            Plane plane = new Plane(setup, motion, swivel, errors, heights.node(p));
             for (int land = 0; land < lands.count; land++) {
-                edges[land][p] = plane.left(land, lands.round(land, 0, heights.node(p)));
+                double[] edge = new double[1];
+                double round = lands.round(land, 0, heights.node(p));
+                plane.fill(edge, round, 0, null);
+                plane.shift(edge, land, round, 0);
+                edges[land][p] = edge[0];
             }
         }
         return edges;
@@ -90,6 +98,11 @@ public final class ChamferGround {
     /** Length of the chamfer along the axis, mm. */
     static double length(GrindSetup setup) {
         return setup.tap().chamfer().threads() * setup.tap().thread().pitch().mm();
+    }
+
+    private static CamMotion motion(GrindSetup setup, Errors errors) {
+        var cam = setup.fixture().cam();
+        return new CamMotion(cam.curve(), cam.lobe(), setup.tap().flutes().count(), errors.index());
     }
 
     private static Lands lands(GrindSetup setup, int steps) {
@@ -106,10 +119,12 @@ public final class ChamferGround {
     /** One plane square to the axis under the wheel. */
     private static final class Plane {
         private final SectionEnvelope section;
-        private final Errors errors;
+        private final boolean even;
+        private final double runOut;
+        private final double direction;
         private final double wear;
 
-        Plane(GrindSetup setup, Angle swivel, Errors errors, double z) {
+        Plane(GrindSetup setup, CamMotion motion, Angle swivel, Errors errors, double z) {
             double length = length(setup);
             double point = setup.tap().chamfer().pointDiameter().mm() / 2;
             // the swivelled line turns about the middle of the chamfer
@@ -118,21 +133,37 @@ public final class ChamferGround {
             WheelFace face = errors.face();
             double drop =
                     face.atPoint().mm() + (face.atThread().mm() - face.atPoint().mm()) * z / length;
-            var cam = setup.fixture().cam();
             int flutes = setup.tap().flutes().count();
-            this.section = new SectionEnvelope(
-                    WheelPass.of(setup, swivel, errors),
-                    new CamMotion(cam.curve(), cam.lobe(), flutes, errors.index()),
-                    line,
-                    drop);
-            this.errors = errors;
+            this.section = new SectionEnvelope(WheelPass.of(setup, swivel, errors), motion, line, drop);
+            this.even = motion.isEven();
+            this.runOut = errors.runOut().mm();
+            this.direction = errors.direction().rad();
             this.wear = face.wearPerTurn().mm() / flutes / Math.cos(swivel.rad());
         }
 
-        double left(int land, double round) {
-            double off =
-                    errors.runOut().mm() * Math.cos(round - errors.direction().rad());
-            return section.radius(round) - off + wear * land;
+        boolean isEven() {
+            return even;
+        }
+
+        /**
+         * Radii about the spindle's axis, wheel not worn.
+         *
+         * @param like what another land got that meets the wheel alike; null when there is none
+         */
+        void fill(double[] into, double first, double step, double @Nullable [] like) {
+            if (like == null) {
+                section.fill(into, first, step);
+            } else {
+                System.arraycopy(like, 0, into, 0, into.length);
+            }
+        }
+
+        /** Makes them radii about the thread's axis, of a wheel that has worn by now. */
+        void shift(double[] into, int land, double first, double step) {
+            for (int k = 0; k < into.length; k++) {
+                double off = runOut == 0 ? 0 : runOut * Math.cos(first + k * step - direction);
+                into[k] += wear * land - off;
+            }
         }
     }
 
@@ -185,26 +216,13 @@ public final class ChamferGround {
     }
 
     /**
-     * Radii on a grid of places and heights, mm: {@code [land][height][place]}, places {@link #STEP} apart or a little
-     * closer.
+     * The whole chamfer on a grid, places {@link #STEP} apart or a little closer.
      *
      * @param between height from one row to the next at most
      */
-    public List<List<List<Length>>> grid(Length between) {
-        double[][][] raw = rows((int) Math.ceil(heights.length() / between.mm()));
-        List<List<List<Length>>> grid = new ArrayList<>();
-        for (double[][] land : raw) {
-            List<List<Length>> rows = new ArrayList<>();
-            for (double[] row : land) {
-                List<Length> places = new ArrayList<>(row.length);
-                for (double value : row) {
-                    places.add(Length.ofMm(value));
-                }
-                rows.add(places);
-            }
-            grid.add(rows);
-        }
-        return grid;
+    public ChamferGrid grid(Length between) {
+        int rows = (int) Math.ceil(heights.length() / between.mm());
+        return new ChamferGrid(rows(rows), lands.angle, heights.length());
     }
 
     /** Radii at rows + 1 heights, mm: [land][height][place]. */

@@ -72,7 +72,6 @@ public record NumericGrind(List<LandGround> lands, List<Share> shares, List<Caut
         private final GrindSetup setup;
         private final Errors errors;
         private final SectionEnvelope section;
-        private final SectionEnvelope[] alone;
         private final double radius;
         private final double landRad;
         private final int flutes;
@@ -93,28 +92,13 @@ public record NumericGrind(List<LandGround> lands, List<Share> shares, List<Caut
             var cam = setup.fixture().cam();
             this.section =
                     new SectionEnvelope(pass, new CamMotion(cam.curve(), cam.lobe(), flutes, errors.index()), radius);
-            this.alone = new SectionEnvelope[flutes];
-            for (int i = 0; i < flutes; i++) {
-                alone[i] = new SectionEnvelope(pass, ownLobe(i), radius);
-            }
-        }
-
-        /** The cam with one lobe only, to tell a clip by the lobe before from the lobe's own work. */
-        private CamMotion ownLobe(int i) {
-            var cam = setup.fixture().cam();
-            double error = errors.index().isEmpty() ? 0 : errors.index().get(i).rad();
-            var lobe = new landfall.grind.Lobe(
-                    Angle.ofRad(cam.lobe().riseStart().rad() + error),
-                    cam.lobe().riseAngle(),
-                    cam.lobe().returnAngle());
-            return new CamMotion(cam.curve(), lobe, 1, List.of());
         }
 
         List<LandGround> lands() {
             double[] edges = new double[flutes];
             double mean = 0;
             for (int i = 0; i < flutes; i++) {
-                edges[i] = left(section, i, 0);
+                edges[i] = left(i, 0);
                 mean += edges[i] / flutes;
             }
             List<LandGround> lands = new ArrayList<>();
@@ -125,12 +109,13 @@ public record NumericGrind(List<LandGround> lands, List<Share> shares, List<Caut
         }
 
         /** Radius about the thread's own axis at land angle theta of land i. */
-        private double left(SectionEnvelope envelope, int i, double theta) {
+        private double left(int i, double theta) {
             double round = i * 2 * Math.PI / flutes + theta;
-            double off =
-                    errors.runOut().mm() * Math.cos(round - errors.direction().rad());
-            double at = envelope == section ? round : theta;
-            return envelope.radius(at) - off;
+            return section.radius(round) - off(round);
+        }
+
+        private double off(double round) {
+            return errors.runOut().mm() * Math.cos(round - errors.direction().rad());
         }
 
         private LandGround land(int i, double edge, double mean) {
@@ -142,7 +127,7 @@ public record NumericGrind(List<LandGround> lands, List<Share> shares, List<Caut
             int steps = (int) Math.ceil(Math.toDegrees(landRad) / PLACE_DEG);
             for (int k = 0; k <= steps; k++) {
                 double theta = landRad * k / steps;
-                double fall = edge - left(section, i, theta);
+                double fall = edge - left(i, theta);
                 double gap = fall - perRadian * theta;
                 places.add(new LandGround.Place(Angle.ofRad(theta), Length.ofMm(fall), Length.ofMm(gap)));
                 if (theta >= NEAR_EDGE && gap < least) {
@@ -150,7 +135,8 @@ public record NumericGrind(List<LandGround> lands, List<Share> shares, List<Caut
                     leastAt = theta;
                 }
             }
-            double own = left(alone[i], i, 0);
+            double round = i * 2 * Math.PI / flutes;
+            double own = section.ofLobe(i, round) - off(round);
             return new LandGround(
                     i + 1,
                     Length.ofMm(edge - mean),
@@ -159,15 +145,13 @@ public record NumericGrind(List<LandGround> lands, List<Share> shares, List<Caut
                     Length.ofMm(least),
                     Angle.ofRad(leastAt),
                     Length.ofMm(Math.max(0, own - edge)),
-                    Angle.ofRad(section.deepest(i * 2 * Math.PI / flutes + NEAR_EDGE)[1]
-                            - i * 2 * Math.PI / flutes
-                            - NEAR_EDGE),
+                    Angle.ofRad(section.contact(round + NEAR_EDGE) - round - NEAR_EDGE),
                     places);
         }
 
         private Angle working(int i, double edge) {
             double kappa = setup.tap().chamfer().angle().rad();
-            double slope = (edge - left(section, i, 2 * NEAR_EDGE)) / (2 * NEAR_EDGE);
+            double slope = (edge - left(i, 2 * NEAR_EDGE)) / (2 * NEAR_EDGE);
             double ground = Math.atan(Math.cos(kappa) * slope / radius);
             double lead = setup.shape().place().leadFelt().mm() / (2 * Math.PI * radius);
             return Angle.ofRad(ground - Math.atan(lead * Math.sin(kappa)));

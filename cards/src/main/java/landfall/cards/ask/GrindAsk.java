@@ -14,6 +14,8 @@ import landfall.cards.form.Form;
 import landfall.cards.form.Kind;
 import landfall.cards.form.Kinds;
 import landfall.cards.form.Quantities;
+import landfall.envelope.Errors;
+import landfall.envelope.GrindRun;
 import landfall.fault.Answer;
 import landfall.fault.Finding;
 import landfall.grind.Fixture;
@@ -52,6 +54,21 @@ public final class GrindAsk implements Question {
             .and(Form.of("grind", WORKING, WEAR, CHIP, FOUND, DIRECTION, ThreadAsk.UNITS))
             .called("grind");
 
+    private final boolean runs;
+
+    public GrindAsk() {
+        this(true);
+    }
+
+    private GrindAsk(boolean runs) {
+        this.runs = runs;
+    }
+
+    /** The same question answered by its closed forms alone, without the numerical run: for many set-ups at once. */
+    public static GrindAsk closedForms() {
+        return new GrindAsk(false);
+    }
+
     @Override
     public String noun() {
         return "grind";
@@ -72,13 +89,18 @@ public final class GrindAsk implements Question {
         return judge(typed).then(entries -> setup(entries).map(worked -> document(worked, entries)));
     }
 
-    private static Document document(Worked<GrindSetup> worked, Entries entries) {
+    private Document document(Worked<GrindSetup> worked, Entries entries) {
         UnitSystem units = entries.get(ThreadAsk.UNITS)
                 .orElse(entries.need(TapFields.THREAD).thread().family().system());
         LifeWish wish = new LifeWish(entries.get(WEAR).orElse(Wear.DUE), null, null);
         Answer<Worked<SharpeningsLeft>> left = SharpeningsLeft.of(worked.value().tap(), wish);
+        GrindRun run = runs ? GrindRun.of(worked.value(), Errors.NONE) : null;
         return GrindDocument.of(
-                worked, left.map(Worked::value), units, entries.get(DIRECTION).orElse(null));
+                worked,
+                run,
+                left.map(Worked::value),
+                units,
+                entries.get(DIRECTION).orElse(null));
     }
 
     /** The engine's set-up with its working, for paper. */

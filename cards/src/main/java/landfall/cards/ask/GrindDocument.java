@@ -7,7 +7,6 @@ import java.util.Locale;
 import landfall.cards.answer.Document;
 import landfall.cards.answer.Item;
 import landfall.cards.answer.Unit;
-import landfall.envelope.Errors;
 import landfall.envelope.GrindRun;
 import landfall.fault.Answer;
 import landfall.fault.Caution;
@@ -42,19 +41,21 @@ final class GrindDocument {
             "axial rise over the land that alone gives the fall");
 
     private final GrindSetup setup;
-    private final GrindRun run;
+    private final @Nullable GrindRun run;
     private final Behind behind;
     private final UnitSystem units;
 
-    private GrindDocument(GrindSetup setup, GrindRun run, Behind behind, UnitSystem units) {
+    private GrindDocument(GrindSetup setup, @Nullable GrindRun run, Behind behind, UnitSystem units) {
         this.setup = setup;
         this.run = run;
         this.behind = behind;
         this.units = units;
     }
 
+    /** @param ran the set-up run numerically; null leaves that part of the answer out */
     static Document of(
             Worked<GrindSetup> worked,
+            @Nullable GrindRun ran,
             Answer<SharpeningsLeft> left,
             UnitSystem units,
             @Nullable WheelDirection direction) {
@@ -64,14 +65,14 @@ final class GrindDocument {
                 AXIAL_ONLY,
                 setup.shape().fall().radial().mm()
                         / Math.tan(setup.motion().setting().swivel().rad())));
-        GrindRun ran = GrindRun.of(setup, Errors.NONE);
-        Worked<GrindRun> run = Worked.of(ran::told);
-        steps.addAll(run.steps());
         List<Caution> cautions = new ArrayList<>(setup.assumed());
         cautions.addAll(setup.cautions());
-        cautions.addAll(run.value().cautions(setup));
+        if (ran != null) {
+            steps.addAll(Worked.of(ran::told).steps());
+            cautions.addAll(ran.cautions(setup));
+        }
         String subject = setup.tap().callOut().normal() + ", " + setup.fixture().name();
-        GrindDocument document = new GrindDocument(setup, run.value(), new Behind(steps), units);
+        GrindDocument document = new GrindDocument(setup, ran, new Behind(steps), units);
         List<Item> items = document.items(left, direction);
         return new Document("grind", subject, units, items, steps, cautions);
     }
@@ -90,7 +91,9 @@ final class GrindDocument {
         GrindLists lists = new GrindLists(setup, behind, units);
         items.add(setting(setup.motion().setting()));
         items.add(gap(setup.motion().gap()));
-        items.add(RunItems.of(run, behind));
+        if (run != null) {
+            items.add(RunItems.of(run, behind));
+        }
         items.add(Item.Group.of(
                 "clearance",
                 behind.figure("leastWheelWidth", setup.motion().clearance().leastWidth(), "w_face"),
