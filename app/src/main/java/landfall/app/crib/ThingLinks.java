@@ -12,6 +12,7 @@ import landfall.cards.card.TapCard;
 import landfall.cards.form.Form;
 import landfall.cards.words.Words;
 import landfall.history.EventKind;
+import landfall.history.ItemKind;
 import landfall.store.crib.Glance;
 import landfall.store.crib.Item;
 import landfall.store.crib.KeptEvent;
@@ -62,6 +63,16 @@ final class ThingLinks {
         return settings.isEmpty()
                 ? List.of(new ThingView.Onward(Words.of("page.crib.toGrind"), opened("/grind", worn)))
                 : settings;
+    }
+
+    /** What the pages of the questions are told of a tap; nothing of other things. */
+    static Map<String, String> subject(Glance kept) {
+        if (kept.item().kind() != ItemKind.TAP) {
+            return Map.of();
+        }
+        Map<String, String> subject = fields(TapCard.FORM, kept.item());
+        subject.put(OpenedFor.FIELD, kept.item().mark().text());
+        return subject;
     }
 
     private String opened(String path, Map<String, String> fields) {

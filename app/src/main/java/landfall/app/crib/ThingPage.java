@@ -86,6 +86,7 @@ public final class ThingPage {
         EventKind kind = kept.item().kind().knows(asked) ? asked : EventKind.MOVED;
         Map<String, Object> values = new HashMap<>();
         values.put("frame", new Frame(kept.item().mark() + " " + kept.item().size(), Place.CRIB));
+        values.put(Shell.FOUND, ThingLinks.subject(kept));
         values.put("thing", new ThingView(kept, ZoneId.systemDefault(), more(ctx, kept)));
         values.put("kind", kind);
         values.put("cells", new Cells(EventForms.of(kind), typed, findings).rest());

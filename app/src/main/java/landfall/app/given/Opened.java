@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import landfall.app.shell.Subject;
 import landfall.cards.card.CardFile;
 import landfall.cards.card.FixtureCard;
 import landfall.cards.card.Flat;
@@ -35,7 +36,7 @@ public record Opened(Map<String, String> typed, List<Finding> findings) {
         Map<String, String> typed = new LinkedHashMap<>();
         ctx.formParamMap()
                 .forEach((path, texts) -> texts.stream()
-                        .filter(text -> !text.isBlank() && !isFile(path))
+                        .filter(text -> !text.isBlank() && !isFile(path) && !path.equals(Subject.WITH))
                         .forEach(text -> typed.putIfAbsent(path, text.strip())));
         List<Finding> findings = new ArrayList<>();
         ctx.uploadedFileMap()

@@ -3,6 +3,7 @@ package landfall.app.given;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import landfall.app.shell.Subject;
 import landfall.fault.Answer;
 
 /**
@@ -12,7 +13,7 @@ import landfall.fault.Answer;
  * @param mark empty where the page was opened for none
  */
 public record OpenedFor(String mark, Answer<Map<String, String>> typed) {
-    public static final String FIELD = "crib";
+    public static final String FIELD = Subject.CRIB;
 
     public static OpenedFor of(Answer<Map<String, String>> typed) {
         String[] mark = {""};

@@ -53,6 +53,7 @@ public final class HolePage {
         Map<String, Object> answer = new HashMap<>();
         answer.put("reply", reply);
         answer.put("sketches", choice == null || answered == null ? List.of() : sketches(choice, answered.units()));
+        answer.put(Shell.OFFERED, choice == null ? Map.of() : Map.of("hole", diameter(choice)));
         answer.put("onward", choice == null ? List.of() : onward(given, choice));
         if (Shell.asksForAnswerOnly(ctx)) {
             shell.show(ctx, "hole-answer", answer);
@@ -84,7 +85,7 @@ public final class HolePage {
     /** On to the tap, to the cut with the drill chosen, and to the gauge. */
     private static List<Onward> onward(Map<String, String> given, HoleChoice choice) {
         Map<String, String> cut = new LinkedHashMap<>(given);
-        cut.putIfAbsent("hole", choice.tools().drill().drill().diameter().mm() + " mm");
+        cut.putIfAbsent("hole", diameter(choice));
         if (given.containsKey("material")) {
             cut.put("cuts", given.get("material"));
         }
@@ -93,6 +94,10 @@ public final class HolePage {
                 Onward.to(new TapAsk(), Place.TAP.path(), given),
                 Onward.to(new CutAsk(), Place.CUT.path(), cut),
                 Onward.to(new GaugeAsk(), Place.GAUGE.path(), Map.of("thread", given.getOrDefault("thread", ""))));
+    }
+
+    private static String diameter(HoleChoice choice) {
+        return choice.tools().drill().drill().diameter().mm() + " mm";
     }
 
     private static String title(Reply reply) {

@@ -16,7 +16,10 @@ import landfall.fault.Finding;
 public final class Typed {
     private Typed() {}
 
-    /** The query of a request. A field given twice with different texts is refused. */
+    /**
+     * The query of a request, without what a page only carries on ({@link Subject}). A field given twice with different
+     * texts is refused.
+     */
     public static Answer<Map<String, String>> of(Context ctx) {
         Map<String, String> typed = new LinkedHashMap<>();
         List<Finding> findings = new ArrayList<>();
@@ -26,6 +29,9 @@ public final class Typed {
                     .filter(text -> !text.isEmpty())
                     .distinct()
                     .toList();
+            if (path.equals(Subject.WITH) && !ctx.path().startsWith("/api/")) {
+                return;
+            }
             if (said.size() > 1) {
                 findings.add(new Finding(path, String.join(", ", said), "is given more than once", "give one of them"));
             } else if (said.size() == 1) {

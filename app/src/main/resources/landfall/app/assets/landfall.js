@@ -49,6 +49,10 @@
     const ticked = tickedIn(answer);
     const focused = answer.contains(document.activeElement) ? document.activeElement.id : '';
     answer.innerHTML = html;
+    answer.querySelectorAll('template[data-for]').forEach(part => {
+      document.getElementById(part.dataset.for)?.replaceChildren(part.content);
+      part.remove();
+    });
     open.forEach(id => document.getElementById(id)?.setAttribute('open', ''));
     ticked.forEach(id => { const box = document.getElementById(id); if (box) box.checked = true; });
     if (focused) document.getElementById(focused)?.focus();
