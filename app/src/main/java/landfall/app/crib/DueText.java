@@ -61,7 +61,8 @@ public final class DueText {
         return text.toString().stripTrailing();
     }
 
-    private static String words(DueBoard.DueRow row, LocalDate today) {
+    /** How it is due, in a few words. */
+    public static String words(DueBoard.DueRow row, LocalDate today) {
         ShopLaws.Found tap = row.tap();
         if (tap != null) {
             Band left = tap.due().value().left();

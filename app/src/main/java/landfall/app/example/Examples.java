@@ -26,6 +26,11 @@ public final class Examples {
             typed = Map.copyOf(typed);
         }
 
+        /** The fields of the tap's card alone. */
+        public Map<String, String> tap() {
+            return Flat.read(text(tapFile)).orThrow();
+        }
+
         /** The page that opens with this example. */
         public String address() {
             return Typed.address("/grind", new TreeMap<>(typed));

@@ -44,7 +44,7 @@ final class Routes {
 
     static RouteTable of(Shell shell, CribDoor door, SignInPage signIn, OwnPage own) {
         RouteTable routes = new RouteTable();
-        TodayPage today = new TodayPage(shell);
+        TodayPage today = new TodayPage(shell, door);
         routes.open(Place.TODAY.path(), today::show);
         routes.open(TodayPage.GO, today::go);
         routes.open(Place.THREAD.path(), new ThreadPage(shell)::show);

@@ -33,11 +33,14 @@ public final class Shell {
     /** Answers with a whole page or a part of one. */
     public void show(Context ctx, String template, Map<String, Object> values) {
         Map<String, Object> all = new HashMap<>(values);
-        Subject subject = Subject.of(ctx, texts(all.remove(FOUND)), texts(all.remove(OFFERED)));
+        Map<String, String> known = texts(all.remove(FOUND));
+        Subject subject = Subject.of(ctx, known, texts(all.remove(OFFERED)));
         String with = Optional.ofNullable(ctx.queryParam(Subject.WITH)).orElse("");
         ctx.contentType("text/html; charset=utf-8");
+        // a page that has its subject by itself can only be left
+        String bare = known.isEmpty() ? ctx.path() : Place.TODAY.path();
         if (all.get("frame") instanceof Frame frame) {
-            all.put("frame", frame.seenBy(Visitor.of(ctx), new Trail(subject, frame.here(), with, ctx.path())));
+            all.put("frame", frame.seenBy(Visitor.of(ctx), new Trail(subject, frame.here(), with, bare)));
             ctx.result(write(template, all));
         } else {
             ctx.result(joined(write(template, all), trail(ctx, subject)));

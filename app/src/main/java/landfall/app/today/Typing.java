@@ -4,6 +4,7 @@ package landfall.app.today;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import landfall.app.shell.Place;
@@ -27,9 +28,18 @@ final class Typing {
             "\\s*" + LENGTH + "\\s*(?:x|×|,|;|by|pitch|\\s)\\s*(\\d*\\.?\\d+)\\s*(tpi|threads|mm|in)?\\s*",
             Pattern.CASE_INSENSITIVE);
 
+    private static final Pattern LABEL = Pattern.compile(
+            "https?://[^/?#\\s]+(/(?:crib|job)/[A-Za-z0-9][A-Za-z0-9._-]*)(?:[?#]\\S*)?", Pattern.CASE_INSENSITIVE);
+
     private static final double GREATEST_PITCH = 8;
 
     private Typing() {}
+
+    /** A label's square code is the address of a page: scanned into the box, it opens that page on this server. */
+    static Optional<String> label(String text) {
+        Matcher page = LABEL.matcher(text.strip());
+        return page.matches() ? Optional.of(page.group(1)) : Optional.empty();
+    }
 
     static String address(String text) {
         Matcher measured = MEASURED.matcher(text);

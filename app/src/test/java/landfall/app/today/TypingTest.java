@@ -29,4 +29,27 @@ class TypingTest {
     void leadsWhereTheTextBelongs(String text, String address) {
         assertThat(Typing.address(text)).isEqualTo(address);
     }
+
+    @ParameterizedTest
+    @CsvSource({
+        "http://127.0.0.1:7317/crib/T0001-W,/crib/T0001-W",
+        "HTTPS://shop.example/job/J-12?x=1,/job/J-12",
+        " http://shop:7317/crib/A.1 ,/crib/A.1"
+    })
+    void aScannedLabelIsAPageOfThisServer(String text, String page) {
+        assertThat(Typing.label(text)).contains(page);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "M8x1.25-6H",
+        "http://shop/people/ida",
+        "http://shop/crib/../people",
+        "//shop/crib/A-1",
+        "javascript:alert(1)",
+        "http://shop/crib/A-1/take-back"
+    })
+    void whatIsNoLabelOpensNoPage(String text) {
+        assertThat(Typing.label(text)).isEmpty();
+    }
 }
