@@ -69,9 +69,9 @@ public final class DueText {
             return Words.of(
                     "crib.due.tap",
                     tap.when().name().toLowerCase(Locale.ROOT),
-                    Math.round(left.expected()),
-                    Math.round(left.low()),
-                    Math.round(left.high()));
+                    holes(left.expected()),
+                    holes(left.low()),
+                    holes(left.high()));
         }
         GaugeDue gauge = row.gauge();
         if (gauge == null) {
@@ -81,5 +81,11 @@ public final class DueText {
         return days < 0
                 ? Words.of("crib.due.gaugeOver", -days, gauge.due())
                 : Words.of("crib.due.gaugeNear", days, gauge.due());
+    }
+
+    /** Holes that are left, or that it was due ago. */
+    private static String holes(double left) {
+        long holes = Math.round(left);
+        return holes < 0 ? Words.of("crib.due.ago", -holes) : Words.of("crib.due.left", holes);
     }
 }
