@@ -95,12 +95,17 @@ public final class ChamferGround {
         return edges;
     }
 
+    /** Length of the chamfer of a set-up along the axis. */
+    public static Length lengthOf(GrindSetup setup) {
+        return Length.ofMm(length(setup));
+    }
+
     /** Length of the chamfer along the axis, mm. */
     static double length(GrindSetup setup) {
         return setup.tap().chamfer().threads() * setup.tap().thread().pitch().mm();
     }
 
-    private static CamMotion motion(GrindSetup setup, Errors errors) {
+    static CamMotion motion(GrindSetup setup, Errors errors) {
         var cam = setup.fixture().cam();
         return new CamMotion(cam.curve(), cam.lobe(), setup.tap().flutes().count(), errors.index());
     }
@@ -131,8 +136,7 @@ public final class ChamferGround {
             double kappa = setup.tap().chamfer().angle().rad();
             double line = point + length / 2 * Math.tan(kappa) + (z - length / 2) * Math.tan(swivel.rad());
             WheelFace face = errors.face();
-            double drop =
-                    face.atPoint().mm() + (face.atThread().mm() - face.atPoint().mm()) * z / length;
+            double drop = face.lacks(z / length);
             int flutes = setup.tap().flutes().count();
             this.section = new SectionEnvelope(WheelPass.of(setup, swivel, errors), motion, line, drop);
             this.even = motion.isEven();

@@ -11,8 +11,8 @@ import landfall.quantity.Length;
 /**
  * A set-up run on a numerical tap with a wheel of real size: what is left on every land at the middle of the chamfer.
  *
- * <p>Straight flutes. Run-out of the thread against the spindle counts to first order, e·cos, which is 0.2 µm off at
- * 0.03 mm on a radius of 4 mm.
+ * <p>Run-out of the thread against the spindle counts to first order, e·cos, which is 0.2 µm off at 0.03 mm on a radius
+ * of 4 mm.
  */
 public record NumericGrind(List<LandGround> lands, List<Share> shares, List<Caution> cautions) {
     /** First angle behind the edge that counts for the working relief and the least gap. */
@@ -75,6 +75,7 @@ public record NumericGrind(List<LandGround> lands, List<Share> shares, List<Caut
         private final double radius;
         private final double landRad;
         private final int flutes;
+        private final double wear;
 
         Run(GrindSetup setup, Errors errors) {
             this.setup = setup;
@@ -82,16 +83,13 @@ public record NumericGrind(List<LandGround> lands, List<Share> shares, List<Caut
             this.radius = setup.shape().midRadius().mm();
             this.landRad = setup.land().rad();
             this.flutes = setup.tap().flutes().count();
-            var rises = setup.motion().setting().rises();
             Angle swivel = setup.motion().setting().swivel();
-            var pass = new WheelPass(
-                    setup.fixture().wheel().radius(),
-                    swivel,
-                    rises.radial().plus(rises.axial().times(Math.tan(swivel.rad()))),
-                    errors.aboveCentre());
-            var cam = setup.fixture().cam();
-            this.section =
-                    new SectionEnvelope(pass, new CamMotion(cam.curve(), cam.lobe(), flutes, errors.index()), radius);
+            this.section = new SectionEnvelope(
+                    WheelPass.of(setup, swivel, errors),
+                    ChamferGround.motion(setup, errors),
+                    radius,
+                    errors.face().lacks(0.5));
+            this.wear = errors.face().wearPerTurn().mm() / flutes / Math.cos(swivel.rad());
         }
 
         List<LandGround> lands() {
@@ -111,7 +109,7 @@ public record NumericGrind(List<LandGround> lands, List<Share> shares, List<Caut
         /** Radius about the thread's own axis at land angle theta of land i. */
         private double left(int i, double theta) {
             double round = i * 2 * Math.PI / flutes + theta;
-            return section.radius(round) - off(round);
+            return section.radius(round) - off(round) + wear * i;
         }
 
         private double off(double round) {
@@ -120,7 +118,7 @@ public record NumericGrind(List<LandGround> lands, List<Share> shares, List<Caut
 
         private LandGround land(int i, double edge, double mean) {
             double tangent = Math.tan(setup.tap().chamfer().angle().rad());
-            double perRadian = setup.tap().thread().lead().perTurn().mm() / (2 * Math.PI) * tangent;
+            double perRadian = setup.shape().place().leadFelt().mm() / (2 * Math.PI) * tangent;
             double least = Double.POSITIVE_INFINITY;
             double leastAt = 0;
             List<LandGround.Place> places = new ArrayList<>();
@@ -136,7 +134,7 @@ public record NumericGrind(List<LandGround> lands, List<Share> shares, List<Caut
                 }
             }
             double round = i * 2 * Math.PI / flutes;
-            double own = section.ofLobe(i, round) - off(round);
+            double own = section.ofLobe(i, round) - off(round) + wear * i;
             return new LandGround(
                     i + 1,
                     Length.ofMm(edge - mean),

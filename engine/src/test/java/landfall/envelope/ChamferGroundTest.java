@@ -107,7 +107,7 @@ class ChamferGroundTest {
                 Angle.ZERO,
                 List.of(),
                 Length.ZERO,
-                new WheelFace(Length.ofMm(0.05), Length.ZERO, Length.ZERO));
+                new WheelFace(Length.ofMm(0.05), Length.ZERO, Length.ZERO, Length.ZERO));
         ChamferFound found = ChamferFound.of(setup, ChamferGround.of(setup, worn), worn);
         double kappa = Math.toRadians(9);
         ChamferFound round = ChamferFound.of(setup, ChamferGround.of(setup, Errors.NONE), Errors.NONE);
@@ -124,11 +124,42 @@ class ChamferGroundTest {
                 Angle.ZERO,
                 List.of(),
                 Length.ZERO,
-                new WheelFace(Length.ZERO, Length.ZERO, Length.ofMm(0.01)));
+                new WheelFace(Length.ZERO, Length.ZERO, Length.ZERO, Length.ofMm(0.01)));
         ChamferGround ground = ChamferGround.of(setup, wearing);
         double first = ground.radius(0, Angle.ZERO, Length.ofMm(1)).mm();
         double last = ground.radius(3, Angle.ZERO, Length.ofMm(1)).mm();
         assertThat(last - first).isCloseTo(0.0075 / Math.cos(Math.toRadians(9)), within(1e-6));
+    }
+
+    /** A hollow face leaves its own form on the edges: q/cos κ more in the middle, nothing at the ends. */
+    @Test
+    void aHollowFaceLeavesARoundChamfer() {
+        GrindSetup setup = Envelopes.m10(4, 40, 60, 15);
+        Errors hollow = new Errors(
+                Length.ZERO,
+                Angle.ZERO,
+                List.of(),
+                Length.ZERO,
+                new WheelFace(Length.ZERO, Length.ZERO, Length.ofMm(0.02), Length.ZERO));
+        ChamferGround with = ChamferGround.of(setup, hollow);
+        ChamferGround without = ChamferGround.of(setup, Errors.NONE);
+        double length = with.length().mm();
+        for (double share : new double[] {0, 0.25, 0.5, 1}) {
+            Length at = Length.ofMm(share * length);
+            double more = with.radius(1, Angle.ZERO, at).mm()
+                    - without.radius(1, Angle.ZERO, at).mm();
+            double expected = 0.02 * 4 * share * (1 - share) / Math.cos(Math.toRadians(9));
+            assertThat(more).isCloseTo(expected, within(2e-4));
+        }
+        double middle = NumericGrind.of(setup, hollow).lands().get(0).fall().mm();
+        assertThat(middle)
+                .isCloseTo(
+                        NumericGrind.of(setup, Errors.NONE)
+                                .lands()
+                                .get(0)
+                                .fall()
+                                .mm(),
+                        within(1e-3));
     }
 
     /**

@@ -6,8 +6,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Map;
 import landfall.cards.ask.GrindAsk;
-import landfall.envelope.ChamferGround;
-import landfall.envelope.Errors;
+import landfall.cards.ask.GrindTrial;
 import landfall.fault.Answer;
 import landfall.fault.OutOfRange;
 import landfall.grind.GrindSetup;
@@ -30,16 +29,17 @@ public final class Bodies {
     /** The body of a set-up as it was typed, or every reason why not. */
     public static Answer<TapBody> of(Map<String, String> typed, State state) {
         try {
-            return QUESTION.setup(typed).then(worked -> of(worked.value(), state));
+            return QUESTION.trial(typed).then(trial -> of(trial, state));
         } catch (OutOfRange e) {
             return Answer.refused(e.finding());
         }
     }
 
-    private static Answer<TapBody> of(GrindSetup setup, State state) {
+    private static Answer<TapBody> of(GrindTrial trial, State state) {
+        GrindSetup setup = trial.setup();
         Answer<TapBody> body = state == State.BEFORE
                 ? TapBody.of(setup.tap(), TapBody.USUAL_ERROR)
-                : TapBody.ground(setup, ChamferGround.of(setup, Errors.NONE), TapBody.USUAL_ERROR);
+                : TapBody.ground(setup, trial.ground(), TapBody.USUAL_ERROR);
         return setup.tap().thread().hand() == Hand.LEFT ? body.map(TapBody::mirrored) : body;
     }
 

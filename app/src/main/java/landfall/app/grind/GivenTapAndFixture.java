@@ -15,10 +15,16 @@ import landfall.fault.Finding;
  * @param fixture what the fixture can give
  * @param moreOfTap fields of the tap that may be left out
  * @param moreOfFixture fields of the fixture that may be left out
+ * @param amiss what is not as it should be in chucking, cam and wheel
  * @param rest how the answer is wanted
  */
 public record GivenTapAndFixture(
-        List<Cell> tap, List<Cell> fixture, List<Cell> moreOfTap, List<Cell> moreOfFixture, List<Cell> rest) {
+        List<Cell> tap,
+        List<Cell> fixture,
+        List<Cell> moreOfTap,
+        List<Cell> moreOfFixture,
+        List<Cell> amiss,
+        List<Cell> rest) {
 
     static GivenTapAndFixture of(Form form, Map<String, String> typed, List<Finding> findings) {
         Cells cells = new Cells(form, typed, findings);
@@ -42,13 +48,16 @@ public record GivenTapAndFixture(
                 "wheel.markedSpeed",
                 "wheel.spindle");
         List<Cell> moreOfFixture = cells.restUnder("cam.", "wheel.", "dial.", "swivel.", "name");
+        List<Cell> amiss = cells.of(
+                "run-out", "run-out-high", "lobe-errors", "wheel-height", "wheel-face", "wheel-hollow", "wheel-wear");
         List<Cell> rest = cells.of("working-relief", "cuts", "units");
-        return new GivenTapAndFixture(tap, fixture, cells.rest(), moreOfFixture, rest);
+        return new GivenTapAndFixture(tap, fixture, cells.rest(), moreOfFixture, amiss, rest);
     }
 
     /** Whether something under the assumed fields is wrong and must be seen. */
     public boolean isAssumedWrong() {
         return moreOfTap.stream().anyMatch(Cell::isWrong)
-                || moreOfFixture.stream().anyMatch(Cell::isWrong);
+                || moreOfFixture.stream().anyMatch(Cell::isWrong)
+                || amiss.stream().anyMatch(Cell::isWrong);
     }
 }

@@ -65,7 +65,7 @@ public final class DialAsk implements Question {
     private static final Field<Length> RESOLUTION =
             Field.optional("resolution", Quantities.length(0.0001, 1), "0.01 mm");
     private static final Form FORM = Form.of("dial", READINGS, REFERENCE, ALONG, PLACE, RESOLUTION)
-            .and(new GrindAsk().form())
+            .and(GrindAsk.SETUP)
             .called("dial")
             .easedOf("cam.", "wheel.");
 
@@ -165,7 +165,7 @@ public final class DialAsk implements Question {
             return Answer.of(Optional.empty());
         }
         Map<String, String> ofGrind = new LinkedHashMap<>(typed);
-        ofGrind.keySet().retainAll(new GrindAsk().form().paths());
+        ofGrind.keySet().retainAll(GrindAsk.SETUP.paths());
         return new GrindAsk().setup(ofGrind).map(worked -> Optional.of(worked.value()));
     }
 

@@ -49,10 +49,13 @@ public final class GrindAsk implements Question {
                     WheelDirection.OFF_EDGE)),
             "into-edge");
 
-    private static final Form FORM = TapCard.FORM
+    /** What a set-up is made of; the run asks for more. */
+    static final Form SETUP = TapCard.FORM
             .and(FixtureCard.FORM)
             .and(Form.of("grind", WORKING, WEAR, CHIP, FOUND, DIRECTION, ThreadAsk.UNITS))
             .called("grind");
+
+    private static final Form FORM = SETUP.and(RunFields.FORM);
 
     private final boolean runs;
 
@@ -86,18 +89,21 @@ public final class GrindAsk implements Question {
 
     @Override
     public Answer<Document> answer(Map<String, String> typed) {
-        return judge(typed).then(entries -> setup(entries).map(worked -> document(worked, entries)));
+        return judge(typed)
+                .then(entries -> setup(entries)
+                        .then(worked -> RunFields.errors(entries, worked.value())
+                                .map(errors -> document(worked, errors, entries))));
     }
 
-    private Document document(Worked<GrindSetup> worked, Entries entries) {
+    private Document document(Worked<GrindSetup> worked, Errors errors, Entries entries) {
         UnitSystem units = entries.get(ThreadAsk.UNITS)
                 .orElse(entries.need(TapFields.THREAD).thread().family().system());
         LifeWish wish = new LifeWish(entries.get(WEAR).orElse(Wear.DUE), null, null);
         Answer<Worked<SharpeningsLeft>> left = SharpeningsLeft.of(worked.value().tap(), wish);
-        GrindRun run = runs ? GrindRun.of(worked.value(), Errors.NONE) : null;
+        GrindRan ran = runs ? new GrindRan(GrindRun.of(worked.value(), errors), RunFields.assumed(entries)) : null;
         return GrindDocument.of(
                 worked,
-                run,
+                ran,
                 left.map(Worked::value),
                 units,
                 entries.get(DIRECTION).orElse(null));
@@ -106,6 +112,14 @@ public final class GrindAsk implements Question {
     /** The engine's set-up with its working, for paper. */
     public Answer<Worked<GrindSetup>> setup(Map<String, String> typed) {
         return judge(typed).then(GrindAsk::setup);
+    }
+
+    /** The set-up with what is amiss in it, for pictures, bodies and paper. */
+    public Answer<GrindTrial> trial(Map<String, String> typed) {
+        return judge(typed)
+                .then(entries -> setup(entries)
+                        .then(worked -> RunFields.errors(entries, worked.value())
+                                .map(errors -> new GrindTrial(worked.value(), errors))));
     }
 
     private static Answer<Entries> judge(Map<String, String> typed) {

@@ -7,7 +7,6 @@ import java.util.Locale;
 import landfall.cards.answer.Document;
 import landfall.cards.answer.Item;
 import landfall.cards.answer.Unit;
-import landfall.envelope.GrindRun;
 import landfall.fault.Answer;
 import landfall.fault.Caution;
 import landfall.grind.ChamferShape;
@@ -41,13 +40,13 @@ final class GrindDocument {
             "axial rise over the land that alone gives the fall");
 
     private final GrindSetup setup;
-    private final @Nullable GrindRun run;
+    private final @Nullable GrindRan ran;
     private final Behind behind;
     private final UnitSystem units;
 
-    private GrindDocument(GrindSetup setup, @Nullable GrindRun run, Behind behind, UnitSystem units) {
+    private GrindDocument(GrindSetup setup, @Nullable GrindRan ran, Behind behind, UnitSystem units) {
         this.setup = setup;
-        this.run = run;
+        this.ran = ran;
         this.behind = behind;
         this.units = units;
     }
@@ -55,7 +54,7 @@ final class GrindDocument {
     /** @param ran the set-up run numerically; null leaves that part of the answer out */
     static Document of(
             Worked<GrindSetup> worked,
-            @Nullable GrindRun ran,
+            @Nullable GrindRan ran,
             Answer<SharpeningsLeft> left,
             UnitSystem units,
             @Nullable WheelDirection direction) {
@@ -66,10 +65,13 @@ final class GrindDocument {
                 setup.shape().fall().radial().mm()
                         / Math.tan(setup.motion().setting().swivel().rad())));
         List<Caution> cautions = new ArrayList<>(setup.assumed());
+        if (ran != null) {
+            cautions.addAll(ran.assumed());
+        }
         cautions.addAll(setup.cautions());
         if (ran != null) {
-            steps.addAll(Worked.of(ran::told).steps());
-            cautions.addAll(ran.cautions(setup));
+            steps.addAll(Worked.of(ran.run()::told).steps());
+            cautions.addAll(ran.run().cautions(setup));
         }
         String subject = setup.tap().callOut().normal() + ", " + setup.fixture().name();
         GrindDocument document = new GrindDocument(setup, ran, new Behind(steps), units);
@@ -91,8 +93,8 @@ final class GrindDocument {
         GrindLists lists = new GrindLists(setup, behind, units);
         items.add(setting(setup.motion().setting()));
         items.add(gap(setup.motion().gap()));
-        if (run != null) {
-            items.add(RunItems.of(run, behind));
+        if (ran != null) {
+            items.add(RunItems.of(ran.run(), behind));
         }
         items.add(Item.Group.of(
                 "clearance",
