@@ -17,6 +17,7 @@ public final class Commands {
 
     public Commands() {
         Questions.all().forEach(question -> all.add(new QuestionCommand(question)));
+        all.add(new SpreadCommand());
         all.add(new CribCommand());
         all.add(new PeopleCommand());
         all.add(new JobCommand());

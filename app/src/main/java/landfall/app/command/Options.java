@@ -37,6 +37,16 @@ final class Options {
         return this;
     }
 
+    /** An option that may be written several times, with a text after it each time. */
+    Options texts(String name) {
+        spec.addOption(OptionSpec.builder("--" + name)
+                .type(List.class)
+                .auxiliaryTypes(String.class)
+                .arity("1")
+                .build());
+        return this;
+    }
+
     /** An option that stands for yes by itself and may be given a text. */
     Options yes(String name) {
         spec.addOption(OptionSpec.builder("--" + name)
@@ -162,6 +172,10 @@ final class Options {
 
         Optional<String> text(String name) {
             return Optional.ofNullable(parsed.matchedOptionValue("--" + name, null));
+        }
+
+        List<String> texts(String name) {
+            return parsed.matchedOptionValue("--" + name, List.of());
         }
 
         Optional<String> word(int place) {

@@ -59,7 +59,7 @@ final class QuestionCommand implements Command {
             return new Batch(question, places.get(0), written.has("working"), names(written))
                     .run(asked(written, 1), json, terminal);
         }
-        Asked asked = asked(written, 0);
+        Asked asked = asked(written);
         Answer<Document> answer = asked.answer(question);
         if (!(answer instanceof Answer.Of<Document> document)) {
             return Refusals.say(OptionName.asTyped(answer.findings(), names(written)), json, terminal);
@@ -88,7 +88,14 @@ final class QuestionCommand implements Command {
     }
 
     private Options options() {
-        Options options = new Options(noun()).flag("working");
+        Options options = fields(new Options(noun()).flag("working"));
+        SheetOption.on(options, question);
+        BodyOption.on(options, question);
+        return options;
+    }
+
+    /** The options and words by which the question's fields are told. */
+    Options fields(Options options) {
         for (Given given : question.given()) {
             if (option(given).isEmpty()) {
                 options.word(given.name());
@@ -108,8 +115,6 @@ final class QuestionCommand implements Command {
                 }
             }
         }
-        SheetOption.on(options, question);
-        BodyOption.on(options, question);
         return options;
     }
 
@@ -125,6 +130,11 @@ final class QuestionCommand implements Command {
             return card.option();
         }
         return given instanceof Given.TextFile file ? file.option() : "";
+    }
+
+    /** What was written for the fields, when the whole of it is one asking. */
+    Asked asked(Options.Written written) {
+        return asked(written, 0);
     }
 
     /** Words and files first, then the options, which override what a card says. */

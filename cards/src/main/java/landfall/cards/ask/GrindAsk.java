@@ -18,6 +18,7 @@ import landfall.envelope.Errors;
 import landfall.envelope.GrindRun;
 import landfall.fault.Answer;
 import landfall.fault.Finding;
+import landfall.grind.AsSet;
 import landfall.grind.Fixture;
 import landfall.grind.GrindSetup;
 import landfall.grind.GrindWish;
@@ -40,6 +41,24 @@ public final class GrindAsk implements Question {
     static final Field<Length> CHIP = Field.optional("chip", CHIP_DEPTH, "0.3 mm");
     static final Field<Angle> FOUND = Field.optional("found-relief", Quantities.angle(-10, 45), "5 deg");
 
+    /** Degrees. */
+    public static final double LEAST_SWIVEL = 0.5;
+
+    /** Degrees. */
+    public static final double GREATEST_SWIVEL = 60;
+
+    /** Millimetres. */
+    public static final double GREATEST_RISE = 100;
+
+    /** What stands on the fixture, where that is not what the set-up asks for. */
+    public static final Field<Angle> SWIVEL =
+            Field.optional("swivel", Quantities.angle(LEAST_SWIVEL, GREATEST_SWIVEL), "9.25 deg");
+
+    public static final Field<Length> AXIAL =
+            Field.optional("axial-rise", Quantities.length(0, GREATEST_RISE), "1.2 mm");
+    public static final Field<Length> RADIAL =
+            Field.optional("radial-rise", Quantities.length(0, GREATEST_RISE), "0.43 mm");
+
     private static final Field<WheelDirection> DIRECTION = Field.optional(
             "direction",
             Kinds.<WheelDirection>choice(Kinds.ordered(
@@ -52,7 +71,7 @@ public final class GrindAsk implements Question {
     /** What a set-up is made of; the run asks for more. */
     static final Form SETUP = TapCard.FORM
             .and(FixtureCard.FORM)
-            .and(Form.of("grind", WORKING, WEAR, CHIP, FOUND, DIRECTION, ThreadAsk.UNITS))
+            .and(Form.of("grind", WORKING, WEAR, CHIP, FOUND, SWIVEL, AXIAL, RADIAL, DIRECTION, ThreadAsk.UNITS))
             .called("grind");
 
     private static final Form FORM = SETUP.and(RunFields.FORM);
@@ -101,12 +120,25 @@ public final class GrindAsk implements Question {
         LifeWish wish = new LifeWish(entries.get(WEAR).orElse(Wear.DUE), null, null);
         Answer<Worked<SharpeningsLeft>> left = SharpeningsLeft.of(worked.value().tap(), wish);
         GrindRan ran = runs ? new GrindRan(GrindRun.of(worked.value(), errors), RunFields.assumed(entries)) : null;
-        return GrindDocument.of(
+        Document document = GrindDocument.of(
                 worked,
                 ran,
                 left.map(Worked::value),
                 units,
                 entries.get(DIRECTION).orElse(null));
+        return AsSetItems.with(document, worked.value(), read(entries));
+    }
+
+    private static AsSet.Read read(Entries entries) {
+        return new AsSet.Read(
+                entries.get(SWIVEL).orElse(null),
+                entries.get(AXIAL).orElse(null),
+                entries.get(RADIAL).orElse(null));
+    }
+
+    /** What was read off the fixture. */
+    public static Answer<AsSet.Read> read(Map<String, String> typed) {
+        return judge(typed).map(GrindAsk::read);
     }
 
     /** The engine's set-up with its working, for paper. */
@@ -127,7 +159,7 @@ public final class GrindAsk implements Question {
     }
 
     /** Bare decimals are of the call-out's system; metric until the call-out can be read. */
-    static UnitSystem bare(Map<String, String> typed) {
+    public static UnitSystem bare(Map<String, String> typed) {
         String callOut = typed.getOrDefault(TapFields.THREAD.path(), "");
         return CallOuts.read(callOut) instanceof Answer.Of<landfall.thread.CallOut> of
                 ? of.value().thread().family().system()
