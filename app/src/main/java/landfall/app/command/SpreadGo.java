@@ -78,8 +78,8 @@ final class SpreadGo {
         if (!findings.isEmpty()) {
             return Refusals.say(findings, json, terminal);
         }
-        SpreadProgress progress = new SpreadProgress(
-                setup.plan().samples(), from == null ? 0 : from.samples(), terminal);
+        SpreadProgress progress =
+                new SpreadProgress(setup.plan().samples(), from == null ? 0 : from.samples(), terminal);
         Thread onStop = new Thread(progress::stopAndWait, "stop");
         Runtime.getRuntime().addShutdownHook(onStop);
         try {
@@ -120,9 +120,7 @@ final class SpreadGo {
     private void keep(SpreadSetup setup, List<Finding> findings) {
         written.text(KEEP)
                 .ifPresent(name -> write(
-                                name,
-                                "--keep",
-                                SpreadFile.write(setup.wish()).getBytes(StandardCharsets.UTF_8))
+                                name, "--keep", SpreadFile.write(setup.wish()).getBytes(StandardCharsets.UTF_8))
                         .ifPresent(findings::add));
     }
 

@@ -3,6 +3,7 @@ package landfall.cards.spread;
 
 import java.util.ArrayList;
 import java.util.List;
+import landfall.quantity.UnitSystem;
 import landfall.spread.Along;
 import landfall.spread.Law;
 import landfall.spread.Moments;
@@ -33,10 +34,14 @@ public record AlongPoint(Watched watched, Varied varied, double value, String te
             if (along.moments(step).count() > 0) {
                 double value = value(varied.law(), step, along.steps());
                 all.add(new AlongPoint(
-                        watched, varied, value, varied.text(value), along.moments(step), along.inside(step)));
+                        watched, varied, value, text(varied, value), along.moments(step), along.inside(step)));
             }
         }
         return all;
+    }
+
+    private static String text(Varied varied, double value) {
+        return varied.isChoice() ? varied.text(value) : Places.whole(value, varied.unit(), UnitSystem.METRIC);
     }
 
     private static double value(Law law, int step, int steps) {

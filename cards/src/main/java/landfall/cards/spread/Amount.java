@@ -58,7 +58,7 @@ public enum Amount {
     String text(double value) {
         double whole = this == COUNT ? Math.rint(value) : value;
         String digits = new BigDecimal(Double.toString(whole)).toPlainString();
-        String plain = this == COUNT ? digits.replaceFirst("\\.0$", "") : digits;
+        String plain = digits.replaceFirst("\\.0$", "");
         return sign.isEmpty() ? plain : plain + " " + sign;
     }
 

@@ -24,7 +24,8 @@ final class AskedModel implements Model {
 
     /** A numerical run in every set-up only where it is looked at. */
     private static Question quick(SpreadSetup setup) {
-        boolean runs = setup.watched().stream().anyMatch(watched -> watched.path().startsWith("run."));
+        boolean runs =
+                setup.watched().stream().anyMatch(watched -> watched.path().startsWith("run."));
         Question asked = setup.question();
         return asked instanceof GrindAsk && !runs ? GrindAsk.closedForms() : asked;
     }

@@ -9,6 +9,7 @@ import landfall.cards.form.Field;
 import landfall.cards.form.Nearest;
 import landfall.fault.Answer;
 import landfall.fault.Finding;
+import landfall.quantity.Rounding;
 import landfall.quantity.UnitSystem;
 import landfall.spread.Law;
 
@@ -160,7 +161,8 @@ final class LawText {
         }
         List<Double> values = new ArrayList<>();
         for (int i = 0; i < count; i++) {
-            values.add(from.held() + i * step);
+            // 0.3 and not 0.30000000000000004
+            values.add(Rounding.decimal(from.held() + i * step).doubleValue());
         }
         return varied(new Law.Choices(values), from.amount());
     }

@@ -35,7 +35,7 @@ public final class Samples {
         }
         Map<String, String> m8 = new LinkedHashMap<>(Cards.typed("tap-m8.json", "fixture-three-lobes.json"));
         all.add(new GrindAsk().answer(m8).orThrow());
-        m8.putAll(Map.of("flutes.kind", "spiral-right", "flutes.helix", "15 deg"));
+        m8.putAll(Map.of("flutes.kind", "spiral-right", "flutes.helix", "15 deg", "swivel", "9.25 deg"));
         all.add(new GrindAsk().answer(m8).orThrow());
         all.add(new GrindAsk()
                 .answer(Cards.typed("tap-half-13-worn.json", "fixture-four-lobes.json"))

@@ -25,6 +25,7 @@ import landfall.cards.crib.ProspectForm;
 import landfall.cards.crib.StockForm;
 import landfall.cards.form.Form;
 import landfall.cards.job.JobForms;
+import landfall.cards.spread.SpreadFields;
 import landfall.history.EventKind;
 import landfall.history.ItemKind;
 import org.junit.jupiter.api.DisplayName;
@@ -51,6 +52,7 @@ class WordsTest {
         forms.add(StockForm.FORM);
         forms.add(JobForms.JOB);
         forms.add(JobForms.HOLE);
+        forms.add(SpreadFields.FORM);
         return forms;
     }
 
