@@ -12,12 +12,18 @@ public record Draws(long seed) {
 
     /** A draw between 0 and 1, both left out, for set-up {@code number} of an input. */
     public double uniform(int input, long number) {
-        return open(Philox.low((int) number, (int) (number >>> 32), input, 0, seed));
+        return open(Philox.pair(answer(input, number), 0));
     }
 
     /** A second draw, independent of the first, for the sensitivities. */
     double second(int input, long number) {
-        return open(Philox.high((int) number, (int) (number >>> 32), input, 0, seed));
+        return open(Philox.pair(answer(input, number), 2));
+    }
+
+    private int[] answer(int input, long number) {
+        int[] counter = {(int) number, (int) (number >>> 32), input, 0};
+        Philox.scramble(counter, seed);
+        return counter;
     }
 
     private static double open(long bits) {

@@ -15,35 +15,28 @@ final class Philox {
 
     private Philox() {}
 
-    /** Words 0 and 1 of the answer, word 0 lowest. */
-    static long low(int c0, int c1, int c2, int c3, long key) {
-        return half(c0, c1, c2, c3, key, true);
-    }
-
-    /** Words 2 and 3 of the answer, word 2 lowest. */
-    static long high(int c0, int c1, int c2, int c3, long key) {
-        return half(c0, c1, c2, c3, key, false);
-    }
-
-    private static long half(int c0, int c1, int c2, int c3, long key, boolean low) {
+    /**
+     * Turns a counter into its answer, in place; word 0 is the lowest.
+     *
+     * @param x four words
+     */
+    static void scramble(int[] x, long key) {
         int k0 = (int) key;
         int k1 = (int) (key >>> 32);
-        int x0 = c0;
-        int x1 = c1;
-        int x2 = c2;
-        int x3 = c3;
         for (int round = 0; round < ROUNDS; round++) {
-            long p0 = M0 * (x0 & WORD);
-            long p1 = M1 * (x2 & WORD);
-            int y0 = (int) (p1 >>> 32) ^ x1 ^ k0;
-            int y2 = (int) (p0 >>> 32) ^ x3 ^ k1;
-            x1 = (int) p1;
-            x3 = (int) p0;
-            x0 = y0;
-            x2 = y2;
+            long p0 = M0 * (x[0] & WORD);
+            long p1 = M1 * (x[2] & WORD);
+            x[0] = (int) (p1 >>> 32) ^ x[1] ^ k0;
+            x[2] = (int) (p0 >>> 32) ^ x[3] ^ k1;
+            x[1] = (int) p1;
+            x[3] = (int) p0;
             k0 += W0;
             k1 += W1;
         }
-        return low ? (x0 & WORD) | (long) x1 << 32 : (x2 & WORD) | (long) x3 << 32;
+    }
+
+    /** Two words of an answer as one, the first of them the lower half. */
+    static long pair(int[] x, int first) {
+        return (x[first] & WORD) | (long) x[first + 1] << 32;
     }
 }
