@@ -80,7 +80,7 @@ public final class AlongView {
         List<AlongPoint> back = new ArrayList<>(sorted);
         Collections.reverse(back);
         back.forEach(at -> band.add(plot.at(x(at), y(at, -2))));
-        drawing.hatch(Outline.through(band), 2);
+        drawing.hatch(Outline.through(band).close(), 2);
         plot.frame(drawing);
         plot.ticksUp(drawing);
         plot.ticksAcross(drawing);

@@ -68,7 +68,7 @@ public final class HistogramView {
         drawing.text(Spot.at(0, 3.6), watched.path() + sign(), Lettering.NOTE.bold());
         plot.frame(drawing);
         plot.ticksAcross(drawing);
-        drawing.hatch(Outline.through(stairs(plot, counts, low, width)), 2);
+        drawing.hatch(Outline.through(stairs(plot, counts, low, width)).close(), 2);
         drawing.path(Outline.through(stairs(plot, counts, low, width)), Line.OUTLINE);
         quantiles(drawing, plot);
         limits(drawing, plot);
