@@ -12,18 +12,12 @@ public record Draws(long seed) {
 
     /** A draw between 0 and 1, both left out, for set-up {@code number} of an input. */
     public double uniform(int input, long number) {
-        return open(Philox.pair(answer(input, number), 0));
+        return open(Philox.half(number, input, seed, true));
     }
 
     /** A second draw, independent of the first, for the sensitivities. */
     double second(int input, long number) {
-        return open(Philox.pair(answer(input, number), 2));
-    }
-
-    private int[] answer(int input, long number) {
-        int[] counter = {(int) number, (int) (number >>> 32), input, 0};
-        Philox.scramble(counter, seed);
-        return counter;
+        return open(Philox.half(number, input, seed, false));
     }
 
     private static double open(long bits) {

@@ -16,27 +16,29 @@ final class Philox {
     private Philox() {}
 
     /**
-     * Turns a counter into its answer, in place; word 0 is the lowest.
+     * Half of the answer to a counter; in each long the lower word comes first.
      *
-     * @param x four words
+     * @param lower words 0 and 1 of the counter
+     * @param upper words 2 and 3
+     * @param first whether words 0 and 1 of the answer are wanted, or 2 and 3
      */
-    static void scramble(int[] x, long key) {
+    static long half(long lower, long upper, long key, boolean first) {
         int k0 = (int) key;
         int k1 = (int) (key >>> 32);
+        int x0 = (int) lower;
+        int x1 = (int) (lower >>> 32);
+        int x2 = (int) upper;
+        int x3 = (int) (upper >>> 32);
         for (int round = 0; round < ROUNDS; round++) {
-            long p0 = M0 * (x[0] & WORD);
-            long p1 = M1 * (x[2] & WORD);
-            x[0] = (int) (p1 >>> 32) ^ x[1] ^ k0;
-            x[2] = (int) (p0 >>> 32) ^ x[3] ^ k1;
-            x[1] = (int) p1;
-            x[3] = (int) p0;
+            long p0 = M0 * (x0 & WORD);
+            long p1 = M1 * (x2 & WORD);
+            x0 = (int) (p1 >>> 32) ^ x1 ^ k0;
+            x2 = (int) (p0 >>> 32) ^ x3 ^ k1;
+            x1 = (int) p1;
+            x3 = (int) p0;
             k0 += W0;
             k1 += W1;
         }
-    }
-
-    /** Two words of an answer as one, the first of them the lower half. */
-    static long pair(int[] x, int first) {
-        return (x[first] & WORD) | (long) x[first + 1] << 32;
+        return first ? (x0 & WORD) | (long) x1 << 32 : (x2 & WORD) | (long) x3 << 32;
     }
 }

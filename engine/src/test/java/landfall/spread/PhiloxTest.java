@@ -22,10 +22,14 @@ class PhiloxTest {
     })
     void givesThePublishedAnswers(String counter, String key, String answer) {
         int[] c = words(counter);
-        int[] k = words(key);
-        Philox.scramble(c, (k[0] & 0xFFFFFFFFL) | (long) k[1] << 32);
-        assertThat(c).isEqualTo(words(answer));
-        assertThat(Philox.pair(c, 2)).isEqualTo((c[2] & 0xFFFFFFFFL) | (long) c[3] << 32);
+        int[] wanted = words(answer);
+        long both = pair(words(key), 0);
+        assertThat(Philox.half(pair(c, 0), pair(c, 2), both, true)).isEqualTo(pair(wanted, 0));
+        assertThat(Philox.half(pair(c, 0), pair(c, 2), both, false)).isEqualTo(pair(wanted, 2));
+    }
+
+    private static long pair(int[] words, int first) {
+        return (words[first] & 0xFFFFFFFFL) | (long) words[first + 1] << 32;
     }
 
     private static int[] words(String text) {
