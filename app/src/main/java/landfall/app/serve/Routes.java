@@ -5,6 +5,7 @@ import static landfall.store.people.Role.KEEP;
 import static landfall.store.people.Role.LOOK;
 import static landfall.store.people.Role.USE;
 
+import io.javalin.http.sse.SseHandler;
 import landfall.app.api.OpenApi;
 import landfall.app.asked.AskedPages;
 import landfall.app.body.BodyPage;
@@ -27,6 +28,9 @@ import landfall.app.people.PeoplePage;
 import landfall.app.people.SignInPage;
 import landfall.app.shell.Place;
 import landfall.app.shell.Shell;
+import landfall.app.spread.Runs;
+import landfall.app.spread.SpreadPage;
+import landfall.app.spread.WishForm;
 import landfall.app.tap.IdentifyPage;
 import landfall.app.tap.MarkingPage;
 import landfall.app.tap.TapPage;
@@ -42,7 +46,7 @@ import landfall.sheets.body.BodyFormat;
 final class Routes {
     private Routes() {}
 
-    static RouteTable of(Shell shell, CribDoor door, SignInPage signIn, OwnPage own) {
+    static RouteTable of(Shell shell, CribDoor door, Runs runs, SignInPage signIn, OwnPage own) {
         RouteTable routes = new RouteTable();
         TodayPage today = new TodayPage(shell, door);
         routes.open(Place.TODAY.path(), today::show);
@@ -72,15 +76,19 @@ final class Routes {
         crib(routes, shell, door);
         people(routes, new PeoplePage(shell, door), signIn, own);
         job(routes, shell, door);
-        MethodsPage methods = new MethodsPage(shell);
-        routes.open(Place.METHODS.path(), methods::list);
-        routes.open(Place.METHODS.path() + "/sources", methods::sources);
-        routes.open(Place.METHODS.path() + "/{note}", methods::show);
+        spread(routes, new SpreadPage(shell, runs));
+        methods(routes, new MethodsPage(shell));
         routes.open("/assets/{digest}/{name}", AssetDoor::send);
         api(routes, door);
         routes.open("/api/{noun}", ApiDoor::get);
         routes.openForm("/api/{noun}", ApiDoor::post);
         return routes;
+    }
+
+    private static void methods(RouteTable routes, MethodsPage methods) {
+        routes.open(Place.METHODS.path(), methods::list);
+        routes.open(Place.METHODS.path() + "/sources", methods::sources);
+        routes.open(Place.METHODS.path() + "/{note}", methods::show);
     }
 
     private static void body(RouteTable routes, BodyPage body) {
@@ -101,6 +109,19 @@ final class Routes {
         routes.page(Place.CRIB.path() + "/{mark}", LOOK, thing::show);
         routes.form(Place.CRIB.path() + "/{mark}", USE, thing::log);
         routes.form(Place.CRIB.path() + "/{mark}/take-back", KEEP, thing::takeBack);
+    }
+
+    /** Many set-ups cost the machine something: whoever starts them has to be somebody. */
+    private static void spread(RouteTable routes, SpreadPage spread) {
+        String run = WishForm.PATH + "/{run}";
+        routes.open(WishForm.PATH, spread::show);
+        routes.form(WishForm.PATH, USE, spread::start);
+        routes.page(run, LOOK, spread::run);
+        routes.page(run + "/events", LOOK, new SseHandler(spread::events));
+        routes.page(run + "/file", LOOK, spread::file);
+        routes.form(run + "/stop", USE, spread::stop);
+        routes.form(run + "/go-on", USE, spread::goOn);
+        routes.form(run + "/throw-away", USE, spread::throwAway);
     }
 
     /** What other programs ask and tell; the addresses with a name in them come last. */

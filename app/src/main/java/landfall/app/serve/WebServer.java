@@ -18,6 +18,7 @@ import landfall.app.people.Entrance;
 import landfall.app.people.OwnPage;
 import landfall.app.people.SignInPage;
 import landfall.app.shell.Shell;
+import landfall.app.spread.Runs;
 import landfall.store.StoreAddress;
 import org.eclipse.jetty.server.HttpConfiguration;
 
@@ -32,9 +33,12 @@ public final class WebServer {
 
     private final CribDoor crib;
 
-    private WebServer(Javalin javalin, CribDoor crib) {
+    private final Runs runs;
+
+    private WebServer(Javalin javalin, CribDoor crib, Runs runs) {
         this.javalin = javalin;
         this.crib = crib;
+        this.runs = runs;
     }
 
     /** Starts it with the crib of this user; port 0 takes a free one. */
@@ -45,9 +49,10 @@ public final class WebServer {
     /** Starts it with the crib of that store, which is opened when somebody first looks into it. */
     public static WebServer start(Listen listen, StoreAddress store) {
         CribDoor crib = new CribDoor(store, Clock.systemUTC());
-        Javalin javalin = Javalin.create(config -> configure(config, listen, crib));
+        Runs runs = new Runs(DataFolder.ofThisUser().path().resolve("what-if"));
+        Javalin javalin = Javalin.create(config -> configure(config, listen, crib, runs));
         try {
-            return new WebServer(javalin.start(listen.address(), listen.port()), crib);
+            return new WebServer(javalin.start(listen.address(), listen.port()), crib, runs);
         } catch (JavalinBindException e) {
             throw new PortTaken(e);
         }
@@ -62,7 +67,7 @@ public final class WebServer {
         }
     }
 
-    private static void configure(JavalinConfig config, Listen listen, CribDoor crib) {
+    private static void configure(JavalinConfig config, Listen listen, CribDoor crib, Runs runs) {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
         config.startup.startupWatcherEnabled = false;
@@ -73,7 +78,8 @@ public final class WebServer {
         Entrance entrance = new Entrance(crib, listen.proxy() != null);
         SignInPage signIn = new SignInPage(shell, entrance, ctx -> Guard.address(ctx, listen));
         Guard.on(config.routes, listen, entrance);
-        Routes.of(shell, crib, signIn, new OwnPage(shell, entrance, signIn)).on(config.routes);
+        Routes.of(shell, crib, runs, signIn, new OwnPage(shell, entrance, signIn))
+                .on(config.routes);
         Trouble.on(config.routes, shell, signIn);
     }
 
@@ -114,6 +120,7 @@ public final class WebServer {
     }
 
     public void stop() {
+        runs.close();
         javalin.stop();
         crib.close();
     }

@@ -27,6 +27,7 @@ public enum Place {
     GAUGE("/gauge", "Gauge", new GaugeAsk()),
     CRIB("/crib", "Crib"),
     JOB("/job", "Job"),
+    WHAT_IF("/what-if", "What if"),
     WHY("/why", "Why", new WhyAsk()),
     METHODS("/methods", "Methods");
 
@@ -52,6 +53,11 @@ public enum Place {
         return this == CRIB
                 ? Optional.of(FILTER)
                 : Optional.ofNullable(question).map(Question::form);
+    }
+
+    /** The noun of the question that its page asks; empty for a page of records or notes. */
+    String question() {
+        return question == null ? "" : question.noun();
     }
 
     /** The place of an address, or that of the page which it lies under; none for a page that belongs to no place. */

@@ -9,7 +9,9 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import landfall.cards.form.Form;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a person is busy with: the thread, the hole, the tap, as far as it was told on the pages that were open before.
@@ -34,6 +36,10 @@ public record Subject(Map<String, String> fields, Map<String, String> offered) {
     /** Their {@code material} is what is tapped. */
     private static final Set<Place> ASK_FOR_WORK = EnumSet.of(Place.HOLE, Place.TAP, Place.WHY);
 
+    /** Places whose question can be asked of many set-ups. */
+    private static final Set<Place> VARIED = EnumSet.of(Place.GRIND, Place.CUT, Place.HOLE, Place.GAUGE);
+
+    private static final String QUESTION = "question";
     private static final int LONGEST = 8000;
     private static final Set<String> KNOWN = known();
 
@@ -58,13 +64,41 @@ public record Subject(Map<String, String> fields, Map<String, String> offered) {
      */
     public static Subject of(Context ctx, Map<String, String> found, Map<String, String> offered) {
         Map<String, String> fields = new LinkedHashMap<>();
-        Place.askingAt(ctx.path())
+        told(ctx)
                 .ifPresent(place -> ctx.queryParamMap()
                         .forEach(
                                 (path, texts) -> put(fields, known(place, path), texts.isEmpty() ? "" : texts.get(0))));
         found.forEach((path, text) -> put(fields, path, text));
         unpacked(Optional.ofNullable(ctx.queryParam(WITH)).orElse("")).forEach((path, text) -> put(fields, path, text));
         return new Subject(fields, offered);
+    }
+
+    /** The place whose fields a request has: the page's own, or that of the question which many set-ups are asked. */
+    private static Optional<Place> told(Context ctx) {
+        if (!ctx.path().equals(Place.WHAT_IF.path())) {
+            return Place.askingAt(ctx.path());
+        }
+        String noun = Optional.ofNullable(ctx.queryParam(QUESTION)).orElse("");
+        return Stream.of(Place.values())
+                .filter(place -> !noun.isEmpty() && place.question().equals(noun))
+                .findFirst();
+    }
+
+    /** Many set-ups of the question that a page asks, with all its fields; of none where it asks another. */
+    String manyAt(@Nullable Place here) {
+        if (here == null || !VARIED.contains(here)) {
+            return at(Place.WHAT_IF);
+        }
+        Map<String, String> rest = new LinkedHashMap<>(fields);
+        Map<String, String> all = new LinkedHashMap<>();
+        all.put(QUESTION, here.question());
+        here.form()
+                .ifPresent(form ->
+                        fields.forEach((path, text) -> name(here, form, path).ifPresent(name -> {
+                            all.put(name, text);
+                            rest.remove(path);
+                        })));
+        return Typed.address(Place.WHAT_IF.path(), packed(all, rest));
     }
 
     /** What a field of a page is called on a tap's card. */

@@ -21,6 +21,9 @@ public record Trail(Subject subject, @Nullable Place here, String with, String b
     }
 
     public String to(Place place) {
+        if (place == Place.WHAT_IF) {
+            return subject.withoutOffers().manyAt(here);
+        }
         return place == here ? subject.withoutOffers().at(place) : subject.at(place);
     }
 

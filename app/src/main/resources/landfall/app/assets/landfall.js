@@ -120,6 +120,13 @@
 
   document.querySelectorAll('form[data-live]').forEach(live);
 
+  // How far a long run is; when it stands still, the page is loaded with what it found.
+  document.querySelectorAll('[data-events]').forEach(far => {
+    const events = new EventSource(far.dataset.events);
+    events.addEventListener('far', e => { far.textContent = e.data; });
+    events.addEventListener('still', e => { far.textContent = e.data; events.close(); location.reload(); });
+  });
+
   const write = (field, text) => {
     field.value = text;
     field.dispatchEvent(new Event('input', { bubbles: true }));

@@ -70,6 +70,8 @@ class EveryPageTest {
         pages.put("people-alone", "/people");
         pages.put("crib-thing", "/crib/T-17?event=tapped");
         pages.put("job", "/job");
+        pages.put("what-if", "/what-if");
+        pages.put("what-if-hole", "/what-if?question=hole&thread=M8x1.25-6H&depth=16+mm");
         pages.put("job-kept", "/job/" + JobNumber.numbered(1));
         pages.put("methods", "/methods");
         pages.put("sources", "/methods/sources");

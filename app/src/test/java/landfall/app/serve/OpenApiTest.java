@@ -30,6 +30,7 @@ import landfall.app.people.OwnPage;
 import landfall.app.people.SignInPage;
 import landfall.app.question.Questions;
 import landfall.app.shell.Shell;
+import landfall.app.spread.Runs;
 import landfall.cards.ask.Question;
 import landfall.store.people.Role;
 import org.junit.jupiter.api.AfterAll;
@@ -79,7 +80,12 @@ class OpenApiTest {
         Entrance entrance = new Entrance(door, false);
         SignInPage signIn = new SignInPage(shell, entrance, ctx -> "");
         Set<String> served = new TreeSet<>();
-        for (Route route : Routes.of(shell, door, signIn, new OwnPage(shell, entrance, signIn))
+        for (Route route : Routes.of(
+                        shell,
+                        door,
+                        new Runs(Path.of("target", "what-if")),
+                        signIn,
+                        new OwnPage(shell, entrance, signIn))
                 .routes()) {
             String role = route.role() == null ? "" : " " + route.role().word();
             if (route.path().equals("/api/{noun}") && !route.method().name().equals("HEAD")) {

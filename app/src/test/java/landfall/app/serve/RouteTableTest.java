@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpRequest;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -19,6 +20,7 @@ import landfall.app.people.Entrance;
 import landfall.app.people.OwnPage;
 import landfall.app.people.SignInPage;
 import landfall.app.shell.Shell;
+import landfall.app.spread.Runs;
 import landfall.store.people.Role;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -41,7 +43,12 @@ class RouteTableTest {
         CribDoor door = new CribDoor(crew.address, Clock.systemUTC());
         Entrance entrance = new Entrance(door, false);
         SignInPage signIn = new SignInPage(shell, entrance, ctx -> "");
-        table = Routes.of(shell, door, signIn, new OwnPage(shell, entrance, signIn))
+        table = Routes.of(
+                        shell,
+                        door,
+                        new Runs(Path.of("target", "what-if")),
+                        signIn,
+                        new OwnPage(shell, entrance, signIn))
                 .routes();
     }
 
