@@ -19,7 +19,7 @@ import landfall.fault.Answer;
 import landfall.fault.Finding;
 
 /**
- * Many set-ups as a file of JSON, {@code docs/schema/spread.schema.json}: {@code question}, {@code given} (the
+ * Many set-ups as a file of JSON: {@code question}, {@code given} (the
  * question's fields, as in its cards), {@code vary}, {@code watch}, and the numbers of the run.
  */
 public final class SpreadFile {
