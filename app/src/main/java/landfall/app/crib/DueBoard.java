@@ -117,8 +117,13 @@ public final class DueBoard {
      * @param size call-out without class; null for all
      */
     public DueRows rows(@Nullable String size, LocalDate today) {
+        return rows(size, today, MOST_ROWS);
+    }
+
+    /** The same of no more than so many taps, the most worn. */
+    public DueRows rows(@Nullable String size, LocalDate today, int most) {
         Map<Mark, DueRow> rows = new LinkedHashMap<>();
-        DueTaps.Soonest soonest = taps.due(size, MOST_ROWS);
+        DueTaps.Soonest soonest = taps.due(size, most);
         for (ShopLaws.Found found : soonest.taps()) {
             Mark mark = new Mark(found.tap().mark());
             Optional<Row> row = crib.row(mark);

@@ -16,16 +16,16 @@ import landfall.store.job.KeptJob;
  * What waits in the shop today.
  *
  * @param due taps and gauges that are due, the first at the head
- * @param moreDue how many there are besides
+ * @param moreDue whether there are more
  * @param jobs those that have holes left, the newest first
  * @param empty whether nothing is on record yet
  */
-public record AtHand(List<Line> due, int moreDue, List<Line> jobs, boolean empty) {
+public record AtHand(List<Line> due, boolean moreDue, List<Line> jobs, boolean empty) {
     private static final int MOST = 6;
     private static final int LATEST_JOBS = 50;
 
     /** Nothing, for those who may not look into the records. */
-    public static final AtHand NOTHING = new AtHand(List.of(), 0, List.of(), false);
+    public static final AtHand NOTHING = new AtHand(List.of(), false, List.of(), false);
 
     public AtHand {
         due = List.copyOf(due);
@@ -43,8 +43,9 @@ public record AtHand(List<Line> due, int moreDue, List<Line> jobs, boolean empty
 
     /** What the records tell. */
     static AtHand of(CribDoor door, LocalDate today) {
-        List<DueBoard.DueRow> rows =
-                new DueBoard(door.crib(), door.due()).rows(null, today).rows();
+        List<DueBoard.DueRow> rows = new DueBoard(door.crib(), door.due())
+                .rows(null, today, 2 * MOST)
+                .rows();
         List<Line> due = rows.stream()
                 .limit(MOST)
                 .map(row -> new Line(
@@ -67,6 +68,6 @@ public record AtHand(List<Line> due, int moreDue, List<Line> jobs, boolean empty
             }
         }
         boolean empty = rows.isEmpty() && jobs.isEmpty() && door.crib().count(Wanted.all()) == 0;
-        return new AtHand(due, rows.size() - due.size(), jobs, empty);
+        return new AtHand(due, rows.size() > due.size(), jobs, empty);
     }
 }

@@ -19,8 +19,8 @@ import landfall.fault.Answer;
 import landfall.fault.Finding;
 
 /**
- * Many set-ups as a file of JSON: {@code question}, {@code given} (the
- * question's fields, as in its cards), {@code vary}, {@code watch}, and the numbers of the run.
+ * Many set-ups as a file of JSON: {@code question}, {@code given} (the question's fields, as in its cards),
+ * {@code vary}, {@code watch}, and the numbers of the run.
  */
 public final class SpreadFile {
     private static final ObjectMapper JSON = JsonMapper.builder()
