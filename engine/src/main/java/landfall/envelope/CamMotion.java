@@ -118,6 +118,11 @@ public final class CamMotion {
         return arcs;
     }
 
+    /** How many of them rise; the others come back. */
+    int risePieces() {
+        return arcs.size() - (returnRad > 0 ? 1 : 0);
+    }
+
     /** Share of the rise with the spindle at an angle in radians; 0 with the edge of land 1 on the centre line. */
     double share(double phi) {
         double share = 0;

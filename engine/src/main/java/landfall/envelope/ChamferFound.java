@@ -107,8 +107,7 @@ public record ChamferFound(Angle angle, Angle swivel, List<LandChamfer> lands, L
     }
 
     private static LeastGap least(GrindSetup setup, ChamferGround ground) {
-        double tangent = Math.tan(setup.tap().chamfer().angle().rad());
-        double perRadian = setup.shape().place().leadFelt().mm() / (2 * Math.PI) * tangent;
+        double perRadian = ChamferGround.advance(setup);
         double[][][] rows = ground.rows(ROWS);
         double least = Double.POSITIVE_INFINITY;
         LeastGap found = new LeastGap(Length.ZERO, 1, Angle.ZERO, Length.ZERO);

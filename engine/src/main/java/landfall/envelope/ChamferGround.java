@@ -6,7 +6,6 @@ import landfall.grind.GrindSetup;
 import landfall.quantity.Angle;
 import landfall.quantity.Length;
 import landfall.working.Pen;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The whole chamfer as the wheel leaves it: the radius on every land, by land angle and height from the point.
@@ -26,8 +25,10 @@ public final class ChamferGround {
     private final Lands lands;
     private final ChebyshevHeights heights;
     private final double[][][] radius;
+    private final double[][] dying;
 
-    private ChamferGround(Lands lands, ChebyshevHeights heights, double[][][] radius) {
+    private ChamferGround(Lands lands, ChebyshevHeights heights, double[][][] radius, double[][] dying) {
+        this.dying = dying;
         this.lands = lands;
         this.heights = heights;
         this.radius = radius;
@@ -62,19 +63,22 @@ public final class ChamferGround {
         ChebyshevHeights heights = new ChebyshevHeights(PLANES, length(setup));
         Lands lands = lands(setup, (int) Math.ceil(setup.land().rad() / STEP.rad()));
         double[][][] radius = new double[lands.count][PLANES][lands.steps + 1];
+        double[][] dying = new double[lands.count][PLANES];
         CamMotion motion = motion(setup, errors);
         for (int p = 0; p < PLANES; p++) {
-            Plane plane = new Plane(setup, motion, swivel, errors, heights.node(p));
+            ChamferPlane plane = new ChamferPlane(setup, motion, swivel, errors, heights.node(p));
             for (int land = 0; land < lands.count; land++) {
                 // no index error: every land meets the wheel alike
                 double[] like = land > 0 && plane.isEven() ? radius[0][p] : null;
                 plane.fill(radius[land][p], lands.round(land, 0, heights.node(p)), lands.theta(1), like);
             }
             for (int land = 0; land < lands.count; land++) {
-                plane.shift(radius[land][p], land, lands.round(land, 0, heights.node(p)), lands.theta(1));
+                double edge = lands.round(land, 0, heights.node(p));
+                plane.shift(radius[land][p], land, edge, lands.theta(1));
+                dying[land][p] = plane.riseEnds(land) - edge;
             }
         }
-        return new ChamferGround(lands, heights, radius);
+        return new ChamferGround(lands, heights, radius, dying);
     }
 
     /** Radii of the edges alone, by height; quicker than the whole. */
@@ -83,7 +87,7 @@ public final class ChamferGround {
         double[][] edges = new double[lands.count][heights.count()];
         CamMotion motion = motion(setup, errors);
         for (int p = 0; p < heights.count(); p++) {
-            Plane plane = new Plane(setup, motion, swivel, errors, heights.node(p));
+            ChamferPlane plane = new ChamferPlane(setup, motion, swivel, errors, heights.node(p));
             for (int land = 0; land < lands.count; land++) {
                 double[] edge = new double[1];
                 double round = lands.round(land, 0, heights.node(p));
@@ -119,56 +123,6 @@ public final class ChamferGround {
                                 .mm()
                 : 0;
         return new Lands(flutes.count(), setup.land().rad(), steps, perHeight, length(setup) / 2);
-    }
-
-    /** One plane square to the axis under the wheel. */
-    private static final class Plane {
-        private final SectionEnvelope section;
-        private final boolean even;
-        private final double runOut;
-        private final double direction;
-        private final double wear;
-
-        Plane(GrindSetup setup, CamMotion motion, Angle swivel, Errors errors, double z) {
-            double length = length(setup);
-            double point = setup.tap().chamfer().pointDiameter().mm() / 2;
-            // the swivelled line turns about the middle of the chamfer
-            double kappa = setup.tap().chamfer().angle().rad();
-            double line = point + length / 2 * Math.tan(kappa) + (z - length / 2) * Math.tan(swivel.rad());
-            WheelFace face = errors.face();
-            double drop = face.lacks(z / length);
-            int flutes = setup.tap().flutes().count();
-            this.section = new SectionEnvelope(WheelPass.of(setup, swivel, errors), motion, line, drop);
-            this.even = motion.isEven();
-            this.runOut = errors.runOut().mm();
-            this.direction = errors.direction().rad();
-            this.wear = face.wearPerTurn().mm() / flutes / Math.cos(swivel.rad());
-        }
-
-        boolean isEven() {
-            return even;
-        }
-
-        /**
-         * Radii about the spindle's axis, wheel not worn.
-         *
-         * @param like what another land got that meets the wheel alike; null when there is none
-         */
-        void fill(double[] into, double first, double step, double @Nullable [] like) {
-            if (like == null) {
-                section.fill(into, first, step);
-            } else {
-                System.arraycopy(like, 0, into, 0, into.length);
-            }
-        }
-
-        /** Makes them radii about the thread's axis, of a wheel that has worn by now. */
-        void shift(double[] into, int land, double first, double step) {
-            for (int k = 0; k < into.length; k++) {
-                double off = runOut == 0 ? 0 : runOut * Math.cos(first + k * step - direction);
-                into[k] += wear * land - off;
-            }
-        }
     }
 
     public int lands() {
@@ -227,6 +181,30 @@ public final class ChamferGround {
     public ChamferGrid grid(Length between) {
         int rows = (int) Math.ceil(heights.length() / between.mm());
         return new ChamferGrid(rows(rows), lands.angle, heights.length());
+    }
+
+    /**
+     * The gaps of one land.
+     *
+     * @param land from 0
+     */
+    public LandGaps gaps(GrindSetup setup, int land, Length between) {
+        ChamferGrid grid = grid(between);
+        double[] ends = new double[grid.rows()];
+        for (int row = 0; row < ends.length; row++) {
+            double[] weights = heights.weights(grid.height(row).mm());
+            for (int p = 0; p < PLANES; p++) {
+                ends[row] += weights[p] * dying[land][p];
+            }
+        }
+        return new LandGaps(land, grid, advance(setup), ends);
+    }
+
+    /** What the tap's advance takes of the radial fall, mm per radian of land. */
+    static double advance(GrindSetup setup) {
+        return setup.shape().place().leadFelt().mm()
+                / (2 * Math.PI)
+                * Math.tan(setup.tap().chamfer().angle().rad());
     }
 
     /** Radii at rows + 1 heights, mm: [land][height][place]. */

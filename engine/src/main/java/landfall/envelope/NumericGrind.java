@@ -117,8 +117,7 @@ public record NumericGrind(List<LandGround> lands, List<Share> shares, List<Caut
         }
 
         private LandGround land(int i, double edge, double mean) {
-            double tangent = Math.tan(setup.tap().chamfer().angle().rad());
-            double perRadian = setup.shape().place().leadFelt().mm() / (2 * Math.PI) * tangent;
+            double perRadian = ChamferGround.advance(setup);
             double least = Double.POSITIVE_INFINITY;
             double leastAt = 0;
             List<LandGround.Place> places = new ArrayList<>();

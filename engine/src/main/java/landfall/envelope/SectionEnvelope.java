@@ -106,6 +106,11 @@ final class SectionEnvelope {
         return one[0];
     }
 
+    /** Angle round the tap up to which the rise of a lobe has ground; behind it its end stands still and grinds on. */
+    double riseEnds(int lobe) {
+        return cam.start(lobe) + stretches[2 * (cam.risePieces() - 1)].to;
+    }
+
     /** Angle of the spindle at which an angle round the tap is ground to its last, radians. */
     double contact(double theta) {
         contact = theta - restAzimuth;

@@ -28,8 +28,13 @@ public final class Bodies {
 
     /** The body of a set-up as it was typed, or every reason why not. */
     public static Answer<TapBody> of(Map<String, String> typed, State state) {
+        return trial(typed).then(trial -> of(trial, state));
+    }
+
+    /** The set-up as it was typed, with what is amiss in it. */
+    public static Answer<GrindTrial> trial(Map<String, String> typed) {
         try {
-            return QUESTION.trial(typed).then(trial -> of(trial, state));
+            return QUESTION.trial(typed);
         } catch (OutOfRange e) {
             return Answer.refused(e.finding());
         }

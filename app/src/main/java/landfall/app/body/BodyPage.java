@@ -13,6 +13,7 @@ import landfall.app.shell.Frame;
 import landfall.app.shell.Place;
 import landfall.app.shell.Shell;
 import landfall.app.shell.Typed;
+import landfall.cards.ask.GrindTrial;
 import landfall.cards.words.Words;
 import landfall.fault.Answer;
 import landfall.fault.Caution;
@@ -60,7 +61,13 @@ public final class BodyPage {
         values.put(
                 "cautions",
                 body instanceof Answer.Of<TapBody> of ? texts(of.value().cautions()) : List.of());
+        values.put(
+                "turn", turn(body.findings().isEmpty() ? typed.then(Bodies::trial) : Answer.refused(body.findings())));
         shell.show(ctx, "body", values);
+    }
+
+    private static List<TurnView> turn(Answer<GrindTrial> trial) {
+        return trial instanceof Answer.Of<GrindTrial> of ? List.of(TurnView.of(of.value())) : List.of();
     }
 
     private static List<String> texts(List<Caution> cautions) {

@@ -5,15 +5,14 @@ import java.util.Map;
 import landfall.app.build.Build;
 import landfall.cards.answer.Document;
 import landfall.cards.ask.GrindAsk;
+import landfall.cards.ask.GrindTrial;
 import landfall.fault.Answer;
 import landfall.fault.Finding;
 import landfall.fault.OutOfRange;
-import landfall.grind.GrindSetup;
 import landfall.quantity.UnitSystem;
 import landfall.sheets.paper.PaperSize;
 import landfall.sheets.paper.SetupSheet;
 import landfall.sheets.paper.SheetOrder;
-import landfall.working.Worked;
 
 /** The set-up on paper. */
 public final class GrindPaper {
@@ -36,15 +35,16 @@ public final class GrindPaper {
         try {
             return QUESTION.answer(typed)
                     .then(document -> size(paper, document.units())
-                            .then(size -> QUESTION.setup(typed).map(setup -> pdf(setup, document, size))));
+                            .then(size -> QUESTION.trial(typed).map(trial -> pdf(trial, document, size))));
         } catch (OutOfRange e) {
             return Answer.refused(e.finding());
         }
     }
 
-    private static byte[] pdf(Worked<GrindSetup> setup, Document document, PaperSize size) {
+    private static byte[] pdf(GrindTrial trial, Document document, PaperSize size) {
         return SetupSheet.pdf(
-                setup.value(),
+                trial.setup(),
+                trial.run(),
                 new SheetOrder(document.units(), size, Build.running().words()));
     }
 }

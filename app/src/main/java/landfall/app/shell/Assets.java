@@ -32,6 +32,8 @@ public final class Assets {
             "text/javascript; charset=utf-8",
             "body.js",
             "text/javascript; charset=utf-8",
+            "turn.js",
+            "text/javascript; charset=utf-8",
             THREE,
             "text/javascript; charset=utf-8",
             THREE_CORE,

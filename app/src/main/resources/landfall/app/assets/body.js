@@ -1,6 +1,8 @@
 // The bodies of the page, to be turned. Without WebGL or without this script the still pictures stand alone.
 const holder = document.getElementById('turning');
 const canvas = holder?.querySelector('canvas');
+// the bodies are in metres, as glTF wants it; the page speaks millimetres
+const METRE = 0.001;
 
 const readBody = async address => {
   const bytes = await (await fetch(address)).arrayBuffer();
@@ -62,6 +64,14 @@ const start = async () => {
   scene.add(lamp);
   const camera = new three.OrthographicCamera(-1, 1, 1, -1, -10, 10);
   let turn = 0.35, tilt = 0.42, reach = Math.min(length, 7 * radius) / 2, cut = false, spin = false;
+  // the line along which the wheel grinds stands still in the fixture, over the tap
+  const [r1, z1, r2, z2] = (holder.dataset.wheel ?? '0 0 0 0').split(' ').map(value => Number(value) * METRE);
+  const wheel = new three.Line(
+    new three.BufferGeometry().setFromPoints([new three.Vector3(0, r1, z1), new three.Vector3(0, r2, z2)]),
+    new three.LineBasicMaterial({ color: 0xb3401f, depthTest: false }));
+  wheel.visible = false;
+  scene.add(wheel);
+  const moved = new three.Vector3();
   const section = new three.Plane(new three.Vector3(0, 0, -1), 0);
 
   const draw = () => {
@@ -74,7 +84,10 @@ const start = async () => {
     tap.rotation.set(0, 0, 0);
     tap.quaternion.setFromAxisAngle(new three.Vector3(0, 1, 0), Math.PI / 2 + tilt)
       .multiply(new three.Quaternion().setFromAxisAngle(new three.Vector3(0, 0, 1), turn));
-    tap.position.set(-reach * 0.8, 0, 0);
+    const tilted = new three.Quaternion().setFromAxisAngle(new three.Vector3(0, 1, 0), Math.PI / 2 + tilt);
+    tap.position.set(-reach * 0.8, 0, 0).add(moved.clone().applyQuaternion(tilted));
+    wheel.quaternion.copy(tilted);
+    wheel.position.set(-reach * 0.8, 0, 0);
     renderer.clippingPlanes = cut ? [section] : [];
     renderer.render(scene, camera);
     holder.dataset.drawn = String(Number(holder.dataset.drawn ?? 0) + 1);
@@ -120,6 +133,13 @@ const start = async () => {
     if (!event.buttons) return;
     turn += event.movementY * 0.01;
     tilt = Math.max(-1.5, Math.min(1.5, tilt - event.movementX * 0.01));
+    draw();
+  });
+  document.addEventListener('spindle', ({ detail }) => {
+    const way = holder.dataset.hand === 'left' ? -1 : 1;
+    turn = Math.PI / 2 - way * detail.degrees * Math.PI / 180;
+    moved.set(0, detail.radial, -detail.axial).multiplyScalar(METRE);
+    wheel.visible = true;
     draw();
   });
   new ResizeObserver(draw).observe(canvas);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.ReducedMotion;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -57,6 +58,52 @@ class BodyPageTest {
         page.keyboard().press("ArrowUp");
         assertThat(differing(cut, canvas(page))).as("pixels that a key changes").isGreaterThan(2000);
         assertThat(chromium.complaints()).isEmpty();
+    }
+
+    /** Dials run by the readings that the page holds; the body in space turns with them. */
+    @Test
+    void oneTurnRunsWithItsDialsAndStops() throws IOException {
+        Page page = chromium.page(Chromium.DESKTOP, ColorScheme.LIGHT);
+        page.navigate(chromium.address(path()));
+        page.waitForSelector("#turning:not([hidden])");
+        assertThat(page.textContent("#one-turn [data-say]")).isEqualTo("Spindle at 0°, land 1, 0° behind its edge");
+        BufferedImage still = canvas(page);
+        for (int i = 0; i < 5; i++) {
+            page.click("#one-turn button[data-run=on]");
+        }
+        assertThat(page.textContent("#one-turn [data-say]")).isEqualTo("Spindle at 10°, land 1, 10° behind its edge");
+        String[] degrees =
+                page.getAttribute("#one-turn .running", "data-needle").split(" ");
+        assertThat(page.getAttribute("#one-turn .running [data-part=needle]", "transform"))
+                .isEqualTo("rotate(" + degrees[5] + " 22.5 24.4)");
+        assertThat(Double.parseDouble(degrees[5])).isPositive();
+        assertThat(differing(still, canvas(page)))
+                .as("pixels that the turn changes")
+                .isGreaterThan(2000);
+        page.click("#one-turn button[data-run=next]");
+        assertThat(page.textContent("#one-turn [data-say]")).contains("land 2, 0° behind its edge");
+        page.click("#one-turn button[data-run=play]");
+        page.waitForFunction("() => Number(document.getElementById('one-turn').dataset.moment) > 64");
+        page.click("#one-turn button[data-run=play]");
+        String stopped = page.getAttribute("#one-turn", "data-moment");
+        page.waitForTimeout(400);
+        assertThat(page.getAttribute("#one-turn", "data-moment")).isEqualTo(stopped);
+        Chromium.picture(page, "body-one-turn");
+        assertThat(chromium.complaints()).isEmpty();
+    }
+
+    @Test
+    void withoutWebGlTheDialsRunAndWithLessMotionOnlyByHand() {
+        Page page = chromium.page(Chromium.PHONE, ColorScheme.LIGHT);
+        page.addInitScript("HTMLCanvasElement.prototype.getContext = () => null");
+        page.emulateMedia(new Page.EmulateMediaOptions().setReducedMotion(ReducedMotion.REDUCE));
+        page.navigate(chromium.address(path()));
+        page.waitForSelector("#one-turn:not([hidden])");
+        assertThat(page.isVisible("#one-turn button[data-run=play]")).isFalse();
+        page.click("#one-turn button[data-run=back]");
+        assertThat(page.textContent("#one-turn [data-say]")).contains("358°").contains("over a flute");
+        assertThat(page.locator("#one-turn .running").last().textContent()).contains("–");
+        Chromium.picture(page, "body-dials-phone");
     }
 
     @Test

@@ -117,9 +117,9 @@ final class RunFields {
         granted.put(RUN_OUT, "the thread runs true to the spindle");
         granted.put(LOBES, "the lobes stand evenly round");
         granted.put(HEIGHT, "the wheel's centre is level with the tap's");
-        granted.put(FACE, "its face is dressed straight along the chamfer");
-        granted.put(HOLLOW, "and neither hollow nor round");
-        granted.put(WORN, "it does not wear from land to land");
+        granted.put(FACE, "its face is dressed along the chamfer");
+        granted.put(HOLLOW, "the face is neither hollow nor round");
+        granted.put(WORN, "the wheel does not wear from land to land");
         List<String> left = granted.entrySet().stream()
                 .filter(entry -> !entries.has(entry.getKey()))
                 .map(Map.Entry::getValue)

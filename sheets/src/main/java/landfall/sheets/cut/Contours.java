@@ -1,12 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.sheets.cut;
 
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import landfall.quantity.Angle;
 import landfall.quantity.Length;
+import landfall.sheets.draw.LevelLines;
 import landfall.torsion.Place;
 import landfall.torsion.Section;
 import landfall.torsion.StressField;
@@ -57,60 +55,11 @@ final class Contours {
 
     /** Closed lines round what is over a share of the peak, that on their left; round a hole the other way. */
     List<List<Place>> above(double share) {
-        Map<Long, Step> steps = new HashMap<>();
-        for (int i = 0; i < CELLS; i++) {
-            for (int j = 0; j < CELLS; j++) {
-                cell(i, j, share, steps);
-            }
-        }
-        List<List<Place>> lines = new ArrayList<>();
-        while (!steps.isEmpty()) {
-            List<Place> line = new ArrayList<>();
-            Step step = steps.remove(steps.keySet().iterator().next());
-            while (step != null) {
-                line.add(crossing(step.edge, share));
-                step = steps.remove(step.to);
-            }
-            if (line.size() > 2) {
-                lines.add(line);
-            }
-        }
-        return lines;
-    }
-
-    /** From one edge of the grid to the next, in one cell. */
-    private record Step(long edge, long to) {}
-
-    /** Corners counterclockwise from lower left; edge k runs from corner k to corner k + 1. */
-    private void cell(int i, int j, double share, Map<Long, Step> steps) {
-        boolean[] in = {
-            shares[i][j] >= share, shares[i + 1][j] >= share, shares[i + 1][j + 1] >= share, shares[i][j + 1] >= share
-        };
-        long[] edges = {edge(i, j, 0), edge(i + 1, j, 1), edge(i, j + 1, 0), edge(i, j, 1)};
-        // a line enters where the corners, run round counterclockwise, go from out to in, seen from the inside's left
-        for (int k = 0; k < 4; k++) {
-            if (in[k] && !in[(k + 1) % 4]) {
-                int m = k;
-                do {
-                    m = (m + 3) % 4;
-                } while (!(!in[m] && in[(m + 1) % 4]));
-                steps.put(edges[k], new Step(edges[k], edges[m]));
-            }
-        }
-    }
-
-    /** An edge of the grid: from a corner to the right (0) or up (1). */
-    private static long edge(int i, int j, int way) {
-        return ((long) i * (CELLS + 2) + j) * 2 + way;
-    }
-
-    private Place crossing(long edge, double share) {
-        int way = (int) (edge % 2);
-        int j = (int) (edge / 2 % (CELLS + 2));
-        int i = (int) (edge / 2 / (CELLS + 2));
-        double from = shares[i][j];
-        double to = way == 0 ? shares[i + 1][j] : shares[i][j + 1];
-        double t = (share - from) / (to - from);
-        return way == 0 ? place(i + t, j) : place(i, j + t);
+        return new LevelLines(shares)
+                .above(share).stream()
+                        .map(line -> line.stream()
+                                .map(spot -> place(spot.x(), spot.y()))
+                                .toList())
+                        .toList();
     }
 }

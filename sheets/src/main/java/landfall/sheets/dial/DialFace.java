@@ -64,6 +64,24 @@ public final class DialFace {
         return drawing;
     }
 
+    /** Paper of a face whose needles a script turns: nothing is written under it. */
+    public static final Spot SIZE_RUNNING = Spot.at(45, 45);
+
+    /** The face with both hands at nought, each a part of its own: {@code needle} and {@code turns}. */
+    public Drawing running(String where, String id, Ink ink) {
+        String words = "The needle runs forward clockwise; one turn is %s.".formatted(figures.length(kind.perTurn()));
+        Drawing drawing = new Drawing(id, "Dial at the " + where, words, SIZE_RUNNING, ink);
+        drawing.text(Spot.at(CENTRE.x(), 3.3), where, Lettering.NOTE.bold().middle());
+        face(drawing);
+        Spot hub = CENTRE.plus(0, 7);
+        counterFace(drawing, hub);
+        drawing.beginPart("turns", hub);
+        counterHand(drawing, hub, 0);
+        drawing.endPart().beginPart("needle", CENTRE);
+        needle(drawing, 0, true);
+        return drawing.endPart();
+    }
+
     private static Length shown(Needle target) {
         Length wanted = target.wanted();
         return wanted != null ? wanted : Objects.requireNonNull(target.read());
@@ -129,11 +147,18 @@ public final class DialFace {
     /** The small hand that counts turns, ten to its circle, in the same sense as the needle. */
     private void counter(Drawing drawing, Length wanted) {
         Spot hub = CENTRE.plus(0, 7);
+        counterFace(drawing, hub);
+        counterHand(drawing, hub, wanted.over(kind.perTurn()));
+    }
+
+    private static void counterFace(Drawing drawing, Spot hub) {
         drawing.circle(hub, 2.9, Line.THIN);
         for (int i = 0; i < 10; i++) {
             drawing.line(hub.polar(90 - 36.0 * i, 2.9), hub.polar(90 - 36.0 * i, 2.2), Line.FINE);
         }
-        double turns = wanted.over(kind.perTurn());
+    }
+
+    private static void counterHand(Drawing drawing, Spot hub, double turns) {
         drawing.line(hub.polar(270 - 36 * turns, 0.8), hub.polar(90 - 36 * turns, 2.1), Line.OUTLINE);
     }
 

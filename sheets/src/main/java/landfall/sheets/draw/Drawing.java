@@ -131,6 +131,19 @@ public final class Drawing {
         return this;
     }
 
+    /** What is drawn until {@link #endPart()} is one part, which a script of the page can turn about a spot. */
+    public Drawing beginPart(String name, Spot pivot) {
+        body.append("<g data-part=\"%s\" data-pivot=\"%s %s\">%n"
+                .formatted(escape(name), Coordinate.text(pivot.x()), Coordinate.text(pivot.y()))
+                .replace("\r", ""));
+        return this;
+    }
+
+    public Drawing endPart() {
+        body.append("</g>\n");
+        return this;
+    }
+
     public Spot size() {
         return size;
     }

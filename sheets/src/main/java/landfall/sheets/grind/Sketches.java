@@ -3,6 +3,8 @@ package landfall.sheets.grind;
 
 import java.util.List;
 import java.util.stream.Stream;
+import landfall.envelope.GrindRun;
+import landfall.envelope.LandGaps;
 import landfall.grind.Fall;
 import landfall.grind.GrindSetup;
 import landfall.grind.Place;
@@ -14,6 +16,7 @@ import landfall.sheets.grind.FallView.Course;
 
 /** The four sketches of one set-up. Ids begin with a prefix, so that a page can hold the sketches of two set-ups. */
 public record Sketches(GrindSetup setup, Figures figures, String prefix) {
+    private static final int ROWS_A_PITCH = 12;
 
     public Drawing end(Ink ink) {
         Stroke stroke = new Stroke(
@@ -39,6 +42,21 @@ public record Sketches(GrindSetup setup, Figures figures, String prefix) {
 
     public List<Drawing> all(Ink ink) {
         return Stream.of(end(ink), chamfer(ink), heel(ink), fall(ink)).toList();
+    }
+
+    /**
+     * The land of a run that is tightest, unrolled.
+     *
+     * @param run of this set-up
+     */
+    public Drawing gaps(GrindRun run, Ink ink) {
+        Length pitch = setup.tap().thread().pitch();
+        int land = run.found().least().land() - 1;
+        double turned = (double) land / setup.tap().flutes().count();
+        Length onLand = setup.tap().thread().lead().perTurn().times(turned);
+        double first = onLand.mm() - Math.floor(onLand.mm() / pitch.mm()) * pitch.mm();
+        LandGaps gaps = run.ground().gaps(setup, land, pitch.times(1.0 / ROWS_A_PITCH));
+        return new GapMap(gaps, pitch, Length.ofMm(first), figures).draw(prefix + "-gaps", ink);
     }
 
     /**

@@ -3,6 +3,7 @@ package landfall.sheets.paper;
 
 import java.util.ArrayList;
 import java.util.List;
+import landfall.envelope.GrindRun;
 import landfall.grind.DialTarget;
 import landfall.grind.Gap;
 import landfall.grind.GrindSetup;
@@ -32,18 +33,20 @@ final class SetupWords {
     private static final int MOST_ROWS_LETTER = 9;
 
     private final GrindSetup setup;
+    private final GrindRun run;
     private final SheetOrder order;
     private final Figures figures;
 
-    SetupWords(GrindSetup setup, SheetOrder order) {
+    SetupWords(GrindSetup setup, GrindRun run, SheetOrder order) {
         this.setup = setup;
+        this.run = run;
         this.order = order;
         this.figures = new Figures(order.units());
     }
 
     SheetContent content() {
         SheetContent.Keys keys = new SheetContent.Keys(keys(), verdict());
-        return new SheetContent(heading(), keys, pictures(), readings(), new WorkWords(setup, figures).work());
+        return new SheetContent(heading(), keys, pictures(), readings(), new WorkWords(setup, run, figures).work());
     }
 
     private Heading heading() {

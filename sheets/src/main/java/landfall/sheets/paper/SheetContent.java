@@ -44,7 +44,16 @@ record SheetContent(Heading heading, Keys keys, Pictures pictures, Readings read
     record Row(String angle, List<String> readings) {}
 
     /** What is taken and done. */
-    record Work(Facts facts, List<Tick> steps, Cautions cautions, After after) {}
+    record Work(Facts facts, List<Tick> steps, Cautions cautions, After after, Run run) {}
+
+    /**
+     * What the set-up leaves, run with a wheel of its size.
+     *
+     * @param heads of the table
+     * @param lands its rows
+     * @param said the rest in sentences
+     */
+    record Run(Drawing map, List<String> heads, List<List<String>> lands, List<String> said) {}
 
     /**
      * The leaf for afterwards.

@@ -7,7 +7,8 @@ import landfall.sheets.paper.SheetContent.Row;
 
 /**
  * Lays a sheet's content out as XHTML: first page what to set, with the pictures; second page what to do; a leaf of its
- * own for afterwards. Tables, as the PDF's renderer knows no other way to put things side by side.
+ * own for afterwards, what to measure and what should be found. Tables, as the PDF's renderer knows no other way to put
+ * things side by side.
  */
 final class SheetPage {
     private final SheetContent content;
@@ -36,6 +37,7 @@ final class SheetPage {
         parts.steps(content.work().steps());
         parts.cautions(content.work().cautions());
         page.append(AfterPage.of(content.heading().title(), content.work().after()));
+        page.append(RunPage.of(content.heading().title(), content.work().run()));
         page.append("</body>\n</html>\n");
         return page.toString();
     }

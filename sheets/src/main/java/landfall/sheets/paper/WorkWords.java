@@ -3,6 +3,7 @@ package landfall.sheets.paper;
 
 import java.util.ArrayList;
 import java.util.List;
+import landfall.envelope.GrindRun;
 import landfall.fault.Caution;
 import landfall.grind.GrindSetup;
 import landfall.grind.Passes;
@@ -22,16 +23,22 @@ import landfall.sheets.paper.SheetContent.Work;
 /** Puts a set-up into the words and figures of its sheet: second page, what to take and what to do. */
 final class WorkWords {
     private final GrindSetup setup;
+    private final GrindRun run;
     private final Figures figures;
 
-    WorkWords(GrindSetup setup, Figures figures) {
+    WorkWords(GrindSetup setup, GrindRun run, Figures figures) {
         this.setup = setup;
+        this.run = run;
         this.figures = figures;
     }
 
     Work work() {
         return new Work(
-                new SheetContent.Facts(taken(), behind()), steps(), cautions(), new AfterWords(setup, figures).after());
+                new SheetContent.Facts(taken(), behind()),
+                steps(),
+                cautions(),
+                new AfterWords(setup, figures).after(),
+                new RunWords(setup, run, figures).run());
     }
 
     private List<Fact> taken() {

@@ -45,22 +45,26 @@ class PdfTest {
                 Examples.leftHand());
     }
 
-    /** One leaf to set and grind by, front and back, and one page for afterwards. */
+    /** One leaf to set and grind by, front and back, and one for afterwards: what to measure, what to find. */
     @ParameterizedTest
     @MethodSource("setups")
-    void aSheetIsALeafToGrindByAndAPageForAfterwards(GrindSetup setup) throws IOException {
+    void aSheetIsALeafToGrindByAndALeafForAfterwards(GrindSetup setup) throws IOException {
         for (SheetOrder order : List.of(A4, LETTER)) {
             try (PDDocument pdf = Loader.loadPDF(SetupSheet.pdf(setup, order))) {
                 assertThat(pdf.getNumberOfPages())
                         .as("pages on " + order.paper())
-                        .isEqualTo(3);
+                        .isEqualTo(4);
                 float height = pdf.getPage(0).getMediaBox().getHeight();
                 assertThat(Math.round(height)).isEqualTo(order.paper() == PaperSize.A4 ? 842 : 792);
                 PDFTextStripper last = new PDFTextStripper();
                 last.setStartPage(3);
+                last.setEndPage(3);
                 assertThat(last.getText(pdf))
                         .contains("after the grind: measure")
                         .contains("Sharpenings left");
+                last.setStartPage(4);
+                last.setEndPage(4);
+                assertThat(last.getText(pdf)).contains("what to find: run with").contains("share of the cut");
             }
         }
     }
@@ -75,7 +79,7 @@ class PdfTest {
                 .contains("0.435 mm")
                 .contains("heel 37.2\u00b0 0.000 +0.270 \u22120.129 +0.270 \u22120.266 0.000")
                 .contains("Prove one full turn of the cam by hand")
-                .contains("page 1 of 3")
+                .contains("page 1 of 4")
                 .contains("Landfall, test of a sheet");
     }
 

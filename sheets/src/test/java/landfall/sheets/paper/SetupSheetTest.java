@@ -36,7 +36,7 @@ class SetupSheetTest {
                     .as("second element with id %s", id)
                     .isTrue();
         }
-        assertThat(page.getElementsByTagName("svg").getLength()).isEqualTo(10);
+        assertThat(page.getElementsByTagName("svg").getLength()).isEqualTo(11);
     }
 
     @Test
