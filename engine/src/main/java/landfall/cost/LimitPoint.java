@@ -29,14 +29,14 @@ public record LimitPoint(Length limit, int sharpenings, Holes holes, double risk
     static LimitPoint at(Length limit, int count, Basis basis, Bench bench, Pen pen) {
         CostRules rules = new CostRules(bench.currency());
         double p = pen.write(rules.tap, bench.tap().amount());
-        double c_s = pen.write(rules.sharpening, bench.sharpening().amount());
+        double c_g = pen.write(rules.sharpening, bench.sharpening().amount());
         double c_b = pen.write(rules.breakage, bench.breakage().amount());
         Run run = run(limit, basis, pen);
         double m = pen.write(CostRules.SHARPENINGS, count);
         double q = run.risk;
         double S = pen.write(CostRules.RUNS_A_TAP, (1 - Math.pow(1 - q, m + 1)) / q);
         double H_t = pen.write(CostRules.HOLES_A_TAP, run.holes * S);
-        double C = pen.write(rules.perHole, (p + c_s * (S - 1) + c_b * q * S) / H_t);
+        double C = pen.write(rules.perHole, (p + c_g * (S - 1) + c_b * q * S) / H_t);
         double C_b = pen.write(rules.share, c_b * q / run.holes);
         return new LimitPoint(limit, count, new Holes(run.holes, H_t), q, bench.in(C), bench.in(C_b));
     }

@@ -68,10 +68,10 @@ public record Saved(int sharpenings, long holes, Money money) {
     private static Saved of(int times, long holes, double life, Bench bench, Pen pen) {
         CostRules rules = new CostRules(bench.currency());
         double p = pen.write(rules.tap, bench.tap().amount());
-        double c_s = pen.write(rules.sharpening, bench.sharpening().amount());
+        double c_g = pen.write(rules.sharpening, bench.sharpening().amount());
         double N = pen.write(CostRules.LIFE, life);
         double n_y = pen.write(HOLES, holes);
         double k_y = pen.write(TIMES, times);
-        return new Saved(times, holes, bench.in(pen.write(rules.saved, p * n_y / N - c_s * k_y)));
+        return new Saved(times, holes, bench.in(pen.write(rules.saved, p * n_y / N - c_g * k_y)));
     }
 }

@@ -24,9 +24,9 @@ final class CycleTime {
     private static final Source GEOMETRY = Source.of("derived", "docs/methods/cutting-speed.md");
     private static final Source ASSUMED = Source.of("memory", "spindles of small machines");
 
-    static final Rule CLEARANCE = Rule.table("c_s", "mm", PRACTICE, Trust.PRACTICE, "start above the hole, assumed");
+    static final Rule CLEARANCE = Rule.table("c_a", "mm", PRACTICE, Trust.PRACTICE, "start above the hole, assumed");
     static final Rule WAY =
-            new Rule("Z", "c_s + L_d + l_c", "mm", GEOMETRY, Trust.DERIVED, "way of the tap, one direction");
+            new Rule("Z", "c_a + L_d + l_c", "mm", GEOMETRY, Trust.DERIVED, "way of the tap, one direction");
     static final Rule ACCELERATION =
             Rule.table("a_n", "rev/s²", ASSUMED, Trust.ESTIMATE, "acceleration of the spindle, assumed");
     static final Rule RAMP = new Rule("t_r", "n/60/a_n", "s", GEOMETRY, Trust.DERIVED, "time of one ramp");
@@ -89,8 +89,8 @@ final class CycleTime {
     }
 
     private double byMachine(double below) {
-        double c_s = pen.write(CLEARANCE, 3);
-        double Z = pen.write(WAY, c_s + below);
+        double c_a = pen.write(CLEARANCE, 3);
+        double Z = pen.write(WAY, c_a + below);
         double running = 60 * Z / (L * n);
         if (driven.holder() == Holder.REVERSING_HEAD) {
             double faster = pen.write(FASTER_BACK, 1.75);

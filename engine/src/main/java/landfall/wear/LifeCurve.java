@@ -37,8 +37,14 @@ final class LifeCurve {
 
     private void fill(List<Column> columns, Evidence own) {
         double top = Double.NEGATIVE_INFINITY;
+        Column[] all = columns.toArray(new Column[0]);
+        double[] lnHeights = new double[all.length];
+        for (int i = 0; i < all.length; i++) {
+            lnHeights[i] = Math.log(all[i].weight() / all[i].sd());
+        }
+        double[] ln = new double[all.length];
         for (int i = 0; i <= STEPS; i++) {
-            share[i] = lnDensity(columns, at[i]) + lnOwn(own, at[i]);
+            share[i] = lnDensity(all, lnHeights, at[i], ln) + lnOwn(own, at[i]);
             top = Math.max(top, share[i]);
         }
         double sum = 0;
@@ -51,13 +57,12 @@ final class LifeCurve {
         }
     }
 
-    private static double lnDensity(List<Column> columns, double x) {
+    /** @param ln room for the density of each column */
+    private static double lnDensity(Column[] columns, double[] lnHeights, double x, double[] ln) {
         double top = Double.NEGATIVE_INFINITY;
-        double[] ln = new double[columns.size()];
         for (int i = 0; i < ln.length; i++) {
-            Column column = columns.get(i);
-            double z = (x - column.mean()) / column.sd();
-            ln[i] = Math.log(column.weight() / column.sd()) - z * z / 2;
+            double z = (x - columns[i].mean()) / columns[i].sd();
+            ln[i] = lnHeights[i] - z * z / 2;
             top = Math.max(top, ln[i]);
         }
         double sum = 0;

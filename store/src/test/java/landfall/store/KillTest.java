@@ -37,7 +37,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * {@code -Dlandfall.kills=200}.
  */
 class KillTest {
-    private static final int KILLS = Integer.getInteger("landfall.kills", 8);
+    private static final int KILLS = Integer.getInteger("landfall.kills", 10);
     /** What was found, for whoever wants to tell it. */
     private static final Path FOUND = Path.of("target", "kills.txt");
 

@@ -81,10 +81,9 @@ final class CribList implements CribPart {
 
     private static Exit due(CribDesk desk, @Nullable String size, @Nullable ItemKind kind) {
         LocalDate today = desk.now().toLocalDate();
-        List<DueBoard.DueRow> rows = new DueBoard(desk.crib(), new DueTaps(desk.store()))
-                .rows(size, today).stream()
-                        .filter(row -> kind == null || row.row().item().kind() == kind)
-                        .toList();
+        DueBoard.DueRows rows = new DueBoard(desk.crib(), new DueTaps(desk.store()))
+                .rows(size, today)
+                .of(kind);
         return desk.say(DueText.json(rows, today), DueText.text(rows, today));
     }
 }

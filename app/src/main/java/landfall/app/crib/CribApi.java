@@ -81,10 +81,9 @@ public final class CribApi {
     private String rows(Entries asked, @Nullable String size) {
         ItemKind kind = asked.get(KIND).orElse(null);
         if (asked.get(DUE).orElse(false)) {
-            List<DueBoard.DueRow> due = new DueBoard(door.crib(), door.due())
-                    .rows(size, now().toLocalDate()).stream()
-                            .filter(row -> kind == null || row.row().item().kind() == kind)
-                            .toList();
+            DueBoard.DueRows due = new DueBoard(door.crib(), door.due())
+                    .rows(size, now().toLocalDate())
+                    .of(kind);
             return DueText.json(due, now().toLocalDate());
         }
         Wanted wanted = new Wanted(kind, size, asked.get(ALL).orElse(false), MOST_ROWS);

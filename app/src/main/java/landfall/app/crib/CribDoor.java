@@ -17,6 +17,7 @@ public final class CribDoor implements AutoCloseable {
     private final Clock clock;
     private @Nullable Store store;
     private @Nullable DueTaps due;
+    private @Nullable ShelfRecords shelves;
 
     public CribDoor(StoreAddress address, Clock clock) {
         this.address = address;
@@ -41,9 +42,14 @@ public final class CribDoor implements AutoCloseable {
         return open;
     }
 
-    /** How taps stand on their shelves. */
-    ShelfRecords shelves() {
-        return new ShelfRecords(store());
+    /** How taps stand on their shelves; what was read of them is kept as long as the door is open. */
+    synchronized ShelfRecords shelves() {
+        ShelfRecords open = shelves;
+        if (open == null) {
+            open = new ShelfRecords(store());
+            shelves = open;
+        }
+        return open;
     }
 
     /** Runs of the shop's taps. */
@@ -77,6 +83,7 @@ public final class CribDoor implements AutoCloseable {
             store.close();
             store = null;
             due = null;
+            shelves = null;
         }
     }
 }

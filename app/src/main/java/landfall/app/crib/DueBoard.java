@@ -14,6 +14,7 @@ import landfall.cards.crib.DueDocument;
 import landfall.cards.crib.GaugeDue;
 import landfall.cards.crib.ShopLaws;
 import landfall.cost.Sittings;
+import landfall.history.ItemKind;
 import landfall.history.Mark;
 import landfall.quantity.UnitSystem;
 import landfall.store.crib.Crib;
@@ -24,6 +25,9 @@ import org.jspecify.annotations.Nullable;
 
 /** All that is due in the crib: taps by their wear, hand sets as wholes, gauges by the day of their calibration. */
 public final class DueBoard {
+    /** The most worn taps, each of which a list weighs. */
+    private static final int MOST_ROWS = 5000;
+
     private final Crib crib;
     private final DueTaps taps;
 
@@ -52,6 +56,7 @@ public final class DueBoard {
                 sets(due),
                 crib.calibrations(null, today.plusDays(GaugeDue.NEAR_DAYS)),
                 crib.gaugesWithoutCalibration(),
+                soonest.unweighed(),
                 soonest.later());
         return DueDocument.of(soonest.taps(), beside, Sittings.Times.USUAL, UnitSystem.METRIC);
     }
@@ -87,15 +92,34 @@ public final class DueBoard {
         return rows.stream().map(row -> row.item().mark().text()).toList();
     }
 
+    /** @param unweighed taps that are less worn than those told and may be due too */
+    public record DueRows(List<DueRow> rows, int unweighed) {
+        public DueRows {
+            rows = List.copyOf(rows);
+        }
+
+        /** @param kind of the things wanted; null for all */
+        public DueRows of(@Nullable ItemKind kind) {
+            return kind == null
+                    ? this
+                    : new DueRows(
+                            rows.stream()
+                                    .filter(row -> row.row().item().kind() == kind)
+                                    .toList(),
+                            unweighed);
+        }
+    }
+
     /**
      * {@code crib list --due}: the taps that are due or may be, the first at the head, each with the rest of its set;
      * then gauges past their calibration or near its end.
      *
      * @param size call-out without class; null for all
      */
-    public List<DueRow> rows(@Nullable String size, LocalDate today) {
+    public DueRows rows(@Nullable String size, LocalDate today) {
         Map<Mark, DueRow> rows = new LinkedHashMap<>();
-        for (ShopLaws.Found found : taps.due(size)) {
+        DueTaps.Soonest soonest = taps.due(size, MOST_ROWS);
+        for (ShopLaws.Found found : soonest.taps()) {
             Mark mark = new Mark(found.tap().mark());
             Optional<Row> row = crib.row(mark);
             if (row.isEmpty()) {
@@ -112,6 +136,6 @@ public final class DueBoard {
         crib.calibrations(size, today.plusDays(GaugeDue.NEAR_DAYS))
                 .forEach(gauge -> crib.row(new Mark(gauge.mark()))
                         .ifPresent(row -> rows.put(row.item().mark(), new DueRow(row, null, gauge))));
-        return List.copyOf(rows.values());
+        return new DueRows(List.copyOf(rows.values()), soonest.unweighed());
     }
 }

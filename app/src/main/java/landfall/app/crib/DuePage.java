@@ -4,31 +4,31 @@ package landfall.app.crib;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import landfall.app.figure.AnswerView;
 import landfall.app.given.Cells;
 import landfall.app.shell.Frame;
 import landfall.app.shell.Place;
 import landfall.app.shell.Shell;
 import landfall.app.shell.Typed;
-import landfall.cards.crib.DueDocument;
 import landfall.cards.crib.ShopLaws;
 import landfall.cards.crib.Stock;
 import landfall.cards.crib.StockDocument;
 import landfall.cards.crib.StockForm;
 import landfall.cards.words.Words;
 import landfall.cost.Saved;
-import landfall.cost.Sittings;
 import landfall.fault.Answer;
 import landfall.fault.Finding;
 import landfall.quantity.TimeSpan;
-import landfall.quantity.UnitSystem;
 import landfall.store.crib.RunRecords;
 import landfall.store.crib.ShelfRecords;
 import landfall.wear.Brief;
@@ -40,6 +40,7 @@ public final class DuePage {
 
     private final Shell shell;
     private final CribDoor door;
+    private @Nullable Sharpened sharpened;
 
     public DuePage(Shell shell, CribDoor door) {
         this.shell = shell;
@@ -58,10 +59,13 @@ public final class DuePage {
             findings.addAll(answer.findings());
             ctx.status(HttpStatus.BAD_REQUEST);
         }
-        List<ShopLaws.Found> due = door.due().soonest().taps();
+        LocalDate today = ZonedDateTime.now(door.clock())
+                .withZoneSameInstant(ZoneId.systemDefault())
+                .toLocalDate();
+        AnswerView due = new AnswerView(new DueBoard(door.crib(), door.due()).document(today));
         Map<String, Object> values = new HashMap<>();
         values.put("frame", new Frame(Words.of("page.due-taps.question"), Place.CRIB));
-        values.put("due", new Due(view(due), stock, findings));
+        values.put("due", new Due(due, stock, findings));
         values.put("cells", new Cells(StockForm.FORM, typed, findings).rest());
         shell.show(ctx, "crib-due", values);
     }
@@ -69,17 +73,12 @@ public final class DuePage {
     /**
      * What the page shows.
      *
-     * @param taps null where none is in use whose material is known
      * @param stock null where what was typed is refused
      */
-    public record Due(@Nullable AnswerView taps, @Nullable AnswerView stock, List<Finding> findings) {
+    public record Due(AnswerView taps, @Nullable AnswerView stock, List<Finding> findings) {
         public Due {
             findings = List.copyOf(findings);
         }
-    }
-
-    private static @Nullable AnswerView view(List<ShopLaws.Found> due) {
-        return due.isEmpty() ? null : new AnswerView(DueDocument.of(due, Sittings.Times.USUAL, UnitSystem.METRIC));
     }
 
     /** What is on record, and the year that goes on. */
@@ -98,20 +97,31 @@ public final class DuePage {
         return new Stock.OnRecord(shelves.shelves(), span, ground(shelves, period), period);
     }
 
-    /** Kinds that were sharpened in the period. */
+    /** Kinds that were sharpened in the period; read again when a run has changed since. */
     private List<Stock.Ground> ground(ShelfRecords shelves, Saved.Period period) {
         List<Stock.Ground> ground = new ArrayList<>();
-        RunRecords runs = door.runs();
-        for (ShopLaws.Key key : shelves.kinds()) {
-            List<Brief> all = runs.of(key);
-            if (Saved.times(all, period) > 0) {
-                ground.add(new Stock.Ground(
+        sharpened(period)
+                .forEach((key, runs) -> ground.add(new Stock.Ground(
                         key.size(),
                         door.due().law(key),
-                        all,
-                        shelves.price(key.size()).orElse(null)));
-            }
-        }
+                        runs,
+                        shelves.price(key.size()).orElse(null))));
         return ground;
     }
+
+    private synchronized Map<ShopLaws.Key, List<Brief>> sharpened(Saved.Period period) {
+        RunRecords.Stamp stamp = door.runs().stamp();
+        Sharpened kept = sharpened;
+        if (kept == null || !kept.stamp.equals(stamp) || !kept.from.equals(period.from())) {
+            Map<ShopLaws.Key, List<Brief>> runs = new TreeMap<>(Comparator.comparing(ShopLaws.Key::size)
+                    .thenComparing(ShopLaws.Key::flutes)
+                    .thenComparing(ShopLaws.Key::material));
+            runs.putAll(door.runs().sharpened(period.from(), period.to()));
+            kept = new Sharpened(stamp, period.from(), runs);
+            sharpened = kept;
+        }
+        return kept.runs;
+    }
+
+    private record Sharpened(RunRecords.Stamp stamp, Instant from, Map<ShopLaws.Key, List<Brief>> runs) {}
 }

@@ -2,12 +2,14 @@
 package landfall.app.crib;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import landfall.cards.crib.ShopLaws;
 import landfall.cards.crib.TapOnRecord;
 import landfall.history.Mark;
@@ -49,45 +51,83 @@ public final class DueTaps {
     }
 
     /**
-     * Every tap in use whose material is known; of very many those that are due or may be. The first due at the head.
+     * Taps in use whose material is known: up to {@link #MOST} of them all; of more, those that are due or may be. The
+     * first due at the head.
      */
     public Soonest soonest() {
-        List<RunRecords.OpenRun> open = new ArrayList<>();
-        int[] all = new int[1];
-        runs.open(null, run -> {
-            all[0]++;
-            if (open.size() < MOST) {
-                open.add(run);
-            }
-        });
-        List<ShopLaws.Found> taps = all[0] > MOST ? due(null) : found(ShopLaws.of(asked()), open);
-        return new Soonest(taps, all[0] > MOST ? all[0] - taps.size() : 0);
-    }
-
-    /** @param later taps that are due long hence and not among those told */
-    public record Soonest(List<ShopLaws.Found> taps, int later) {
-        public Soonest {
-            taps = List.copyOf(taps);
-        }
+        Weighing weighing = new Weighing(null, MOST);
+        return weighing.inUse > MOST
+                ? new Soonest(weighing.due(), weighing.left(), weighing.inUse - weighing.worn.size())
+                : new Soonest(weighing.all(), 0, 0);
     }
 
     /**
      * Those that are due or may be, the first due at the head.
      *
      * @param size call-out without class; null for all
+     * @param most of so many, the most worn, each is weighed
      */
-    public List<ShopLaws.Found> due(@Nullable String size) {
-        ShopLaws shop = ShopLaws.of(asked());
-        List<RunRecords.OpenRun> worn = new ArrayList<>();
-        runs.open(size, run -> {
-            if (shop.mayBeDue(run.law(), run.run())) {
-                worn.add(run);
-            }
-        });
-        List<RunRecords.OpenRun> due = worn.parallelStream()
-                .filter(run -> shop.isDue(run.law(), run.run()))
-                .toList();
-        return found(shop, due);
+    public Soonest due(@Nullable String size, int most) {
+        Weighing weighing = new Weighing(size, most);
+        return new Soonest(weighing.due(), weighing.left(), weighing.inUse - weighing.worn.size());
+    }
+
+    /**
+     * @param unweighed taps that are less worn than those told and may be due too
+     * @param later taps that are due long hence and not among those told
+     */
+    public record Soonest(List<ShopLaws.Found> taps, int unweighed, int later) {
+        public Soonest {
+            taps = List.copyOf(taps);
+        }
+    }
+
+    /** A run with how much of its life is used. */
+    private record Worn(RunRecords.OpenRun run, double share) {}
+
+    /** All open runs looked over, and the most worn of them weighed. */
+    private final class Weighing {
+        private final ShopLaws shop;
+        private final List<RunRecords.OpenRun> few = new ArrayList<>();
+        private final List<Worn> worn = new ArrayList<>();
+        private final int most;
+        private int inUse;
+
+        Weighing(@Nullable String size, int most) {
+            this.most = most;
+            Map<ShopLaws.Key, WearLaw> seen =
+                    runs.laws(size).parallelStream().collect(Collectors.toConcurrentMap(key -> key, DueTaps.this::law));
+            shop = ShopLaws.of(key -> seen.computeIfAbsent(key, DueTaps.this::law));
+            runs.open(size, run -> {
+                inUse++;
+                if (few.size() < MOST) {
+                    few.add(run);
+                }
+                double share = shop.usedMuch(run.law(), run.run());
+                if (share > 0) {
+                    worn.add(new Worn(run, share));
+                }
+            });
+            worn.sort(Comparator.comparingDouble(Worn::share)
+                    .reversed()
+                    .thenComparing(one -> one.run.mark().text()));
+        }
+
+        int left() {
+            return Math.max(0, worn.size() - most);
+        }
+
+        List<ShopLaws.Found> all() {
+            return found(shop, few);
+        }
+
+        List<ShopLaws.Found> due() {
+            List<RunRecords.OpenRun> due = worn.subList(0, Math.min(most, worn.size())).parallelStream()
+                    .map(Worn::run)
+                    .filter(run -> shop.isDue(run.law(), run.run()))
+                    .toList();
+            return found(shop, due);
+        }
     }
 
     private List<ShopLaws.Found> found(ShopLaws shop, List<RunRecords.OpenRun> open) {
@@ -106,13 +146,18 @@ public final class DueTaps {
         };
     }
 
-    synchronized WearLaw law(ShopLaws.Key key) {
+    WearLaw law(ShopLaws.Key key) {
         RunRecords.Stamp stamp = runs.stamp(key);
-        Law kept = laws.get(key);
-        if (kept == null || !kept.stamp.equals(stamp)) {
-            kept = new Law(stamp, ShopLaws.law(key, runs.of(key)));
-            laws.put(key, kept);
+        synchronized (laws) {
+            Law kept = laws.get(key);
+            if (kept != null && kept.stamp.equals(stamp)) {
+                return kept.law;
+            }
         }
-        return kept.law;
+        Law learned = new Law(stamp, ShopLaws.law(key, runs.of(key)));
+        synchronized (laws) {
+            laws.put(key, learned);
+        }
+        return learned.law;
     }
 }

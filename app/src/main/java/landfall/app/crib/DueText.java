@@ -18,14 +18,15 @@ public final class DueText {
 
     private DueText() {}
 
-    public static String json(List<DueBoard.DueRow> rows, LocalDate today) {
+    public static String json(DueBoard.DueRows due, LocalDate today) {
         ObjectNode answer = JSON.createObjectNode();
         ArrayNode all = answer.putArray("taps");
-        for (DueBoard.DueRow row : rows) {
+        for (DueBoard.DueRow row : due.rows()) {
             ObjectNode node = CribJson.row(row.row());
             node.set("due", due(row, today));
             all.add(node);
         }
+        answer.put("unweighed", due.unweighed());
         return CribJson.closed(answer);
     }
 
@@ -46,7 +47,8 @@ public final class DueText {
                 .put("days", days);
     }
 
-    public static String text(List<DueBoard.DueRow> rows, LocalDate today) {
+    public static String text(DueBoard.DueRows due, LocalDate today) {
+        List<DueBoard.DueRow> rows = due.rows();
         if (rows.isEmpty()) {
             return Words.of("crib.due.noneDue");
         }
@@ -58,6 +60,9 @@ public final class DueText {
                         row.row().item().words(),
                         row.row().status().word(),
                         words(row, today))));
+        if (due.unweighed() > 0) {
+            text.append(Words.of("crib.due.unweighed", due.unweighed()));
+        }
         return text.toString().stripTrailing();
     }
 

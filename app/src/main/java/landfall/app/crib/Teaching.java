@@ -49,13 +49,16 @@ public record Teaching(
         said = List.copyOf(said);
     }
 
-    /** Empty for what is no tap. */
-    static Optional<Teaching> of(Context ctx, CribDoor door, Glance kept) {
+    /**
+     * Empty for what is no tap.
+     *
+     * @param found when it is due; empty where nobody can tell
+     */
+    static Optional<Teaching> of(Context ctx, CribDoor door, Glance kept, Optional<ShopLaws.Found> found) {
         if (kept.item().kind() != ItemKind.TAP || kept.standing().status().ended()) {
             return Optional.empty();
         }
         Map<String, String> typed = typed(ctx);
-        Optional<ShopLaws.Found> found = door.due().of(kept.item().mark());
         if (found.isEmpty()) {
             return Optional.of(new Teaching(null, List.of(), List.of(), List.of(), List.of()));
         }
@@ -63,7 +66,8 @@ public record Teaching(
         Answer<Prospect> prospect = whole.isEmpty()
                 ? Answer.refused(List.of())
                 : Prospect.of(found.get(), whole.get().history(), typed);
-        List<Cell> cells = new Cells(ProspectForm.FORM, typed, prospect.findings()).rest();
+        List<Cell> cells = new Cells(ProspectForm.FORM, typed, prospect.findings())
+                .rest().stream().map(cell -> cell.of("teach")).toList();
         return Optional.of(
                 prospect instanceof Answer.Of<Prospect> of
                         ? of(of.value(), cells)

@@ -87,13 +87,14 @@ public final class ThingPage {
         Map<String, Object> values = new HashMap<>();
         values.put("frame", new Frame(kept.item().mark() + " " + kept.item().size(), Place.CRIB));
         values.put(Shell.FOUND, ThingLinks.subject(kept));
-        values.put("thing", new ThingView(kept, ZoneId.systemDefault(), more(ctx, kept)));
+        ThingView.More more = more(ctx, kept);
+        values.put("thing", new ThingView(kept, ZoneId.systemDefault(), more));
         values.put("kind", kind);
         values.put("cells", new Cells(EventForms.of(kind), typed, findings).rest());
         values.put("about", about(ctx, typed));
         values.put("findings", findings);
         values.put("visitor", Visitor.of(ctx));
-        values.put("teaching", Teaching.of(ctx, door, kept));
+        values.put("teaching", Teaching.of(ctx, door, kept, more.due()));
         if (!findings.isEmpty()) {
             ctx.status(HttpStatus.BAD_REQUEST);
         }

@@ -52,13 +52,15 @@ public final class Cells {
 
     private Cell cell(Field<?> field) {
         return new Cell(
+                Cell.id(field.path()),
                 field.path(),
                 Words.find("label." + field.words()).orElseGet(field::means),
                 field.means(),
                 typed.getOrDefault(field.path(), ""),
                 Words.of("page.given.example", field.example()),
                 finding(field.path()),
-                choices(field));
+                choices(field),
+                Words.of(field.required() ? "page.given.choose" : "page.given.usual"));
     }
 
     private String finding(String path) {

@@ -36,6 +36,15 @@ public final class HoleEnds {
                 .filter(end -> spelled.getOrDefault(end, "").matches("(?i)y|yes|true|1"))
                 .findFirst()
                 .orElse("");
-        return new Cell(PATH, Words.of("page.end"), Words.of("page.end.means"), value, "", "", ENDS);
+        return new Cell(
+                Cell.id(PATH),
+                PATH,
+                Words.of("page.end"),
+                Words.of("page.end.means"),
+                value,
+                "",
+                "",
+                ENDS,
+                Words.of("page.given.usual"));
     }
 }

@@ -115,14 +115,17 @@ record JobForm(Map<String, String> fields, List<Map<String, String>> rows, Strin
     private List<Cell> hole(int at, Map<String, String> typed) {
         List<Cell> cells = new ArrayList<>();
         for (Cell cell : new Cells(JobForms.HOLE, typed, findings(at)).rest()) {
+            String path = "holes." + at + "." + cell.path();
             cells.add(new Cell(
-                    "holes." + at + "." + cell.path(),
+                    Cell.id(path),
+                    path,
                     cell.label(),
                     cell.means(),
                     cell.value(),
                     cell.example(),
                     cell.finding(),
-                    cell.choices()));
+                    cell.choices(),
+                    cell.unchosen()));
         }
         return cells;
     }

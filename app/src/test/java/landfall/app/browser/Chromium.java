@@ -63,6 +63,10 @@ final class Chromium implements AutoCloseable {
         this.port = server.port();
     }
 
+    StoreAddress store() {
+        return store;
+    }
+
     void stopServer() {
         server.stop();
     }

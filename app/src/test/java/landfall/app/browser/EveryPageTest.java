@@ -28,6 +28,7 @@ class EveryPageTest {
     @BeforeAll
     static void open() {
         chromium = new Chromium();
+        FilledCrib.into(chromium.store());
         Page page = chromium.page(Chromium.DESKTOP, ColorScheme.LIGHT);
         page.navigate(chromium.address("/crib"));
         page.fill("form[method=post] input[name=thread]", "M8x1.25-6H");
@@ -67,6 +68,8 @@ class EveryPageTest {
         gauges(pages);
         pages.put("crib", "/crib");
         pages.put("crib-due", "/crib/due");
+        pages.put("crib-charts", "/crib/W-1?price=20+EUR&sharpening=6+EUR&spoilt=40+EUR&holes=40");
+        pages.put("crib-set", "/crib/DUE");
         pages.put("people-alone", "/people");
         pages.put("crib-thing", "/crib/T-17?event=tapped");
         pages.put("job", "/job");
@@ -153,6 +156,24 @@ class EveryPageTest {
                 found.put(name + " " + width + " " + scheme, violations);
             }
         });
+        page.context().close();
+    }
+
+    @Test
+    void theDuePageShowsSetsAndGaugesAndATapWhoseMarkIsDueOpensAllTheSame() {
+        Page page = chromium.page(Chromium.PHONE, ColorScheme.LIGHT);
+        page.navigate(chromium.address("/crib/due"));
+        String due = page.locator("section.sheet").first().innerText();
+        assertThat(due)
+                .contains("SET-A", "DUE", "lent or gone: S-3")
+                .contains("\u25a0 over for", "do not pass work by it")
+                .contains("\u25b3 20 days more");
+        page.locator("a:text-is('G-1')").click();
+        assertThat(page.locator("h1").innerText()).startsWith("G-1");
+        page.navigate(chromium.address("/crib/DUE"));
+        assertThat(page.locator("h1").innerText()).startsWith("DUE");
+        page.navigate(chromium.address("/crib/W-1?price=20+EUR&sharpening=6+EUR&spoilt=40+EUR"));
+        assertThat(page.locator("#teaching .drawing svg").count()).isEqualTo(2);
         page.context().close();
     }
 

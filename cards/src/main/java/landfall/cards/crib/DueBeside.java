@@ -13,9 +13,11 @@ import landfall.wear.Due;
  *
  * @param today that the days are counted from
  * @param untold gauges of which no calibration was ever told
+ * @param unweighed taps that are less worn than those listed, of which some may be due too
  * @param later taps in use that are not listed, because they are due long hence
  */
-public record DueBeside(LocalDate today, List<SetDue> sets, List<GaugeDue> gauges, int untold, int later) {
+public record DueBeside(
+        LocalDate today, List<SetDue> sets, List<GaugeDue> gauges, int untold, int unweighed, int later) {
     /**
      * A hand set of which a tap is due or may be: all of its taps are sharpened then.
      *
@@ -31,7 +33,7 @@ public record DueBeside(LocalDate today, List<SetDue> sets, List<GaugeDue> gauge
     }
 
     /** Where taps alone are asked about. */
-    static final DueBeside NOTHING = new DueBeside(LocalDate.EPOCH, List.of(), List.of(), 0, 0);
+    static final DueBeside NOTHING = new DueBeside(LocalDate.EPOCH, List.of(), List.of(), 0, 0, 0);
 
     public DueBeside {
         sets = List.copyOf(sets);
@@ -76,6 +78,13 @@ public record DueBeside(LocalDate today, List<SetDue> sets, List<GaugeDue> gauge
                     "Gauges of which no calibration is on record: " + untold
                             + ". Log it: crib log MARK calibrated --passed yes --due 2027-11-01.",
                     "gauges"));
+        }
+        if (unweighed > 0) {
+            cautions.add(new Caution(
+                    "notWeighed",
+                    "Taps that are less worn than those listed, of which some may be due too: " + unweighed
+                            + ". Ask for one thread: crib list --due --thread CALLOUT.",
+                    "taps"));
         }
         if (later > 0) {
             cautions.add(new Caution(

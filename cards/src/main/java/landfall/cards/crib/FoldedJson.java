@@ -3,6 +3,8 @@ package landfall.cards.crib;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
@@ -12,6 +14,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import landfall.history.Happening;
 import landfall.history.Standing;
 import landfall.quantity.Length;
@@ -121,6 +124,24 @@ public final class FoldedJson {
         if (signs.feel() != null) {
             out.writeStringField("feel", signs.feel().feel().name());
             tally(out, "feelAfter", signs.feel().after());
+        }
+    }
+
+    /** When a run began, read no further than that; empty where nobody knows. */
+    public static Optional<Instant> from(String run) {
+        try (JsonParser json = FACTORY.createParser(run)) {
+            json.nextToken();
+            while (json.nextToken() == JsonToken.FIELD_NAME) {
+                boolean from = json.currentName().equals("from");
+                json.nextToken();
+                if (from) {
+                    return Optional.of(Instant.ofEpochMilli(json.getLongValue()));
+                }
+                json.skipChildren();
+            }
+            return Optional.empty();
+        } catch (IOException e) {
+            throw new IllegalArgumentException("not folded: " + run, e);
         }
     }
 

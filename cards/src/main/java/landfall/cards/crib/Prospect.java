@@ -86,6 +86,7 @@ public record Prospect(
         Torques torques = Torques.of(found, own, tap, wanting);
         if (torques != null) {
             cautions.addAll(torques.learned().value().cautions());
+            cautions.add(Torques.HOLE_TAKEN);
         }
         return new Prospect(
                 found,

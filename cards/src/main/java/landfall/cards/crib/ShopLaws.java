@@ -105,14 +105,15 @@ public final class ShopLaws {
     }
 
     /**
-     * Whether so much of its life is used that it must be weighed. What is left out is not due: a run that is still
-     * short tells the law next to nothing, and that it lasted so far only lengthens what it may last. Where wear was
-     * seen it is always weighed.
+     * How much of the life that nine in ten pass it has used, where that is so much that it must be weighed; 0 else.
+     * What is left out is not due: a run that is still short tells the law next to nothing, and that it lasted so far
+     * only lengthens what it may last. Where wear was seen it is always weighed, and the share is without end.
      *
      * @param law of the material that it works in
      */
-    public boolean mayBeDue(Key law, Brief open) {
-        return open.holes() > 0 && laws.apply(law).usedShare(open) >= SURELY_LATER;
+    public double usedMuch(Key law, Brief open) {
+        double share = open.holes() > 0 ? laws.apply(law).usedShare(open) : 0;
+        return share >= SURELY_LATER ? share : 0;
     }
 
     /** Whether it is due or may be. */

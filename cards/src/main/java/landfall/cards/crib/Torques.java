@@ -7,6 +7,7 @@ import landfall.cards.words.Words;
 import landfall.cut.CutForecast;
 import landfall.cut.CutWish;
 import landfall.fault.Answer;
+import landfall.fault.Caution;
 import landfall.feedback.TorqueFeedback;
 import landfall.history.Happening;
 import landfall.quantity.Band;
@@ -30,6 +31,12 @@ public record Torques(List<Cut> cuts, Worked<TorqueFeedback> learned) {
     private static final int MOST = 8;
     /** The share of thread that the hole is taken to have: 75 %, common practice. */
     private static final double SHARE = 0.75;
+
+    static final Caution HOLE_TAKEN = new Caution(
+            "torqueHoleTaken",
+            "Which drill the holes had is not on record: the forecasts of torque take 75 % of thread (common practice)."
+                    + " A hole with less thread takes less torque, and the comparison then flatters the tap.",
+            "torques");
 
     /**
      * One cut.

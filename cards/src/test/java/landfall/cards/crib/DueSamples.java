@@ -68,6 +68,7 @@ public final class DueSamples {
                         new GaugeDue("G-1", "GO plug M8x1.25", today.minusDays(3)),
                         new GaugeDue("G-2", "NOT GO plug M8x1.25", today.plusDays(20))),
                 1,
+                3,
                 7);
     }
 

@@ -11,7 +11,33 @@ import org.jdbi.v3.core.Handle;
 public final class Refold {
     private static final int AT_ONCE = 200;
 
+    private static final System.Logger LOG = System.getLogger(Refold.class.getName());
+    private static final long WORD_EVERY_MS = 2000;
+
     private Refold() {}
+
+    /** The same, telling whoever reads the log how far it has come where it takes its time. */
+    static void bring(Store store) {
+        long[] next = {System.currentTimeMillis() + WORD_EVERY_MS};
+        bring(store, done -> {
+            long now = System.currentTimeMillis();
+            if (now >= next[0]) {
+                next[0] = now + WORD_EVERY_MS;
+                LOG.log(
+                        System.Logger.Level.INFO,
+                        "records of an earlier program are brought to the present form: {0} things done, {1} to go;"
+                                + " whoever stops it loses nothing",
+                        done,
+                        store.read(Refold::toGo));
+            }
+        });
+    }
+
+    private static long toGo(Handle handle) {
+        return handle.createQuery("select count(*) from item where folded = ''")
+                .mapTo(Long.class)
+                .one();
+    }
 
     /**
      * Brings what an earlier program folded to the present rules, some things in each transaction; whoever stops it
