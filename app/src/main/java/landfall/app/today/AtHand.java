@@ -43,7 +43,8 @@ public record AtHand(List<Line> due, int moreDue, List<Line> jobs, boolean empty
 
     /** What the records tell. */
     static AtHand of(CribDoor door, LocalDate today) {
-        List<DueBoard.DueRow> rows = new DueBoard(door.crib(), door.due()).rows(null, today);
+        List<DueBoard.DueRow> rows =
+                new DueBoard(door.crib(), door.due()).rows(null, today).rows();
         List<Line> due = rows.stream()
                 .limit(MOST)
                 .map(row -> new Line(
