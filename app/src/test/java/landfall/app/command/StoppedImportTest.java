@@ -43,19 +43,7 @@ class StoppedImportTest {
         }
         Files.writeString(table, rows);
         Path said = folder.resolve("said.json");
-        Process program = new ProcessBuilder(List.of(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        Main.class.getName(),
-                        "crib",
-                        "import",
-                        table.toString(),
-                        "--store",
-                        store,
-                        "--json"))
-                .redirectOutput(said.toFile())
-                .start();
+        Process program = importing(table, store, said);
         interruptAtItsFirstWord(program);
         assertThat(program.waitFor(100, TimeUnit.SECONDS)).isTrue();
         assertThat(program.exitValue()).isEqualTo(INTERRUPTED);
@@ -70,6 +58,25 @@ class StoppedImportTest {
                 .readTree(Run.of("crib", "show", "T-1", "--json", "--store", store)
                         .out());
         assertThat(shown.path("uses").path("holes").asLong()).isEqualTo(added);
+    }
+
+    private static Process importing(Path table, String store, Path said) throws IOException {
+        return new ProcessBuilder(List.of(
+                        // what runs in the background of a shell ignores the signal, and so do its children
+                        "env",
+                        "--default-signal=INT",
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        Main.class.getName(),
+                        "crib",
+                        "import",
+                        table.toString(),
+                        "--store",
+                        store,
+                        "--json"))
+                .redirectOutput(said.toFile())
+                .start();
     }
 
     /** The last number, the last ticket and the count of the events; all of them are the first of the table. */

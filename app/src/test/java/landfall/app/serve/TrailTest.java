@@ -123,7 +123,7 @@ class TrailTest {
         String page = get(links(get(HOLE)).get("Gauge"));
         String inHand = page.substring(page.indexOf("id=\"subject\""), page.indexOf("<main"));
         assertThat(inHand).contains("In hand", ">M8x1.25-6H<", ">C45<", ">16 mm<", ">blind<", "href=\"/gauge\"");
-        assertThat(get("/gauge")).doesNotContain("In hand");
+        assertThat(get("/gauge")).doesNotContain("<b>In hand</b>");
     }
 
     @Test
