@@ -1,14 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package landfall.spread;
 
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.DataInput;
-import java.io.DataInputStream;
 import java.io.DataOutput;
-import java.io.DataOutputStream;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -136,17 +131,6 @@ public final class Summary {
     /** Writes every bit of it. */
     public void write(DataOutput out) throws IOException {
         Kept.write(this, plan, out);
-    }
-
-    /** The same by itself, which later blocks do not change. */
-    public Summary copy() {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try {
-            write(new DataOutputStream(bytes));
-            return read(plan, new DataInputStream(new ByteArrayInputStream(bytes.toByteArray())));
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 
     /** What was written, of a run by the same plan. */
